@@ -1,0 +1,1 @@
+"""Numbers drawn from what was done: pure functions over records."""

@@ -1,0 +1,1 @@
+"""Turns cues into samples, and samples into sound."""

@@ -1,0 +1,1 @@
+"""The doors: one small module a command."""

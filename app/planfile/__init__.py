@@ -1,0 +1,1 @@
+"""Reads, checks and writes plan files and rosters."""

@@ -1,0 +1,1 @@
+"""The live session as a pure state machine: no clock, no screen, no disk."""

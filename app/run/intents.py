@@ -1,0 +1,108 @@
+"""What a person asks of a run, and the passing of time. Each is a value handed to the controller."""
+
+from dataclasses import dataclass
+
+from app.domain.records import PauseReason, SkipReason
+
+
+@dataclass(frozen=True, slots=True)
+class Begin:
+    """Ready: the first lead-in runs."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """Time has passed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pause:
+    """Stand still."""
+
+    reason: PauseReason = PauseReason.ASKED
+
+
+@dataclass(frozen=True, slots=True)
+class Resume:
+    """Go on, with a lead-in, from the start of the interrupted rep."""
+
+
+@dataclass(frozen=True, slots=True)
+class CountRep:
+    """A rep at the athlete's own pace is complete."""
+
+
+@dataclass(frozen=True, slots=True)
+class MarkFault:
+    """A fault in the current rep, or in the last one during the gap after a bout; the name is optional."""
+
+    fault: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MarkMissed:
+    """The current rep is not being done."""
+
+
+@dataclass(frozen=True, slots=True)
+class EndBout:
+    """The bout is over now: done at the athlete's own pace once the low count is reached, early otherwise."""
+
+
+@dataclass(frozen=True, slots=True)
+class RedoBout:
+    """Do the current bout again, or the last one when in the gap after it."""
+
+
+@dataclass(frozen=True, slots=True)
+class SkipExercise:
+    """Leave out what remains of the current exercise."""
+
+    reason: SkipReason
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ExtendRest:
+    """A longer rest before the next bout."""
+
+    by_ms: int = 15_000
+
+
+@dataclass(frozen=True, slots=True)
+class BeginNow:
+    """Cut the rest short: go to the lead-in."""
+
+
+@dataclass(frozen=True, slots=True)
+class RateBout:
+    """Answers about a bout that has ended; None leaves a question unanswered, as it was."""
+
+    bout: int
+    reps: int | None = None
+    rpe: int | None = None
+    pain: int | None = None
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """End the run here, for good."""
+
+
+Intent = (
+    Begin
+    | Tick
+    | Pause
+    | Resume
+    | CountRep
+    | MarkFault
+    | MarkMissed
+    | EndBout
+    | RedoBout
+    | SkipExercise
+    | ExtendRest
+    | BeginNow
+    | RateBout
+    | Stop
+)

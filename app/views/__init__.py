@@ -1,0 +1,1 @@
+"""The Qt screens. A view paints a snapshot and owns no truth."""
