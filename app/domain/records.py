@@ -157,6 +157,19 @@ class RunEnded:
     outcome: RunOutcome
 
 
+@dataclass(frozen=True, slots=True)
+class SessionRated:
+    """The athlete's rating of the whole session; may come long after the run ended.
+
+    `lag_ms` is how long after the end of the run the answer came, None while it goes on. `rpe` is a whole number 0-10.
+    """
+
+    at_ms: int
+    rpe: int | None
+    lag_ms: int | None
+    note: str | None = None
+
+
 Fact = (
     RunBegan
     | BoutBegan
@@ -169,6 +182,7 @@ Fact = (
     | Resumed
     | RestExtended
     | RunEnded
+    | SessionRated
 )
 
 
@@ -248,3 +262,27 @@ class BoutRecord:
         """Reps the athlete says they did, else those counted."""
         counted = sum(not rep.missed for rep in self.reps)
         return counted if self.reps_stated is None else self.reps_stated
+
+
+@dataclass(frozen=True, slots=True)
+class RunSummary:
+    """One run as a line of a list. None is unknown, never zero.
+
+    `reps_prescribed` sums the lower bounds of all bouts; `reps_met` sums, bout by bout, what was done up to that
+    bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too. `elapsed_ms` is None while
+    the run has not ended; `outcome` None likewise. `session_rpe` is 0-10; `pain` is the highest stated in any bout.
+    """
+
+    run_id: str
+    athlete: str
+    plan_title: str
+    started_at: datetime
+    zone: str
+    invented: bool
+    outcome: RunOutcome | None
+    elapsed_ms: int | None
+    reps_prescribed: int
+    reps_met: int
+    reps_done: int
+    session_rpe: int | None
+    pain: int | None

@@ -86,6 +86,14 @@ class RateBout:
 
 
 @dataclass(frozen=True, slots=True)
+class RateSession:
+    """The athlete's rating of the whole session, 0-10; None leaves it unanswered."""
+
+    rpe: int | None
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Stop:
     """End the run here, for good."""
 
@@ -104,5 +112,6 @@ Intent = (
     | ExtendRest
     | BeginNow
     | RateBout
+    | RateSession
     | Stop
 )
