@@ -8,6 +8,8 @@ from enum import StrEnum
 from app.domain.plan import Exercise, Plan, Side, Stage
 from app.domain.tempo import Phase
 
+BETWEEN_REPS = frozenset({Phase.RELAX, Phase.RESET})
+
 
 class SpanKind(StrEnum):
     """What a span of the session is for."""
@@ -42,7 +44,7 @@ class Bout:
     `gap_ms` is the rest, side change or changeover before the bout without its lead-in; `gap_kind` is None before
     the first bout. `stage` and `exercise` are indices into the plan, from 0; `set_number` counts from 1. `side` is
     the side that begins where sides alternate. `low` and `high` are reps prescribed in the whole bout, both sides
-    of an alternating one together.
+    of an alternating one together. `other_load_kg` is the load of the other side where sides alternate, else None.
     """
 
     index: int
@@ -57,6 +59,7 @@ class Bout:
     low: int
     high: int
     load_kg: Decimal | None = None
+    other_load_kg: Decimal | None = None
 
     @property
     def alternating(self) -> bool:
@@ -77,6 +80,35 @@ class Bout:
     def before_ms(self) -> int:
         """Gap and lead-in before the work."""
         return self.gap_ms + self.lead_in_ms
+
+
+@dataclass(frozen=True, slots=True)
+class RepWindow:
+    """When one rep of a timed bout begins, is done and is over. Times in ms from the first phase of the bout.
+
+    `done_ms` is the end of its last phase of work; `end_ms` also has the relaxing or resetting before the next rep.
+    """
+
+    rep: int
+    side: Side
+    start_ms: int
+    done_ms: int
+    end_ms: int
+
+
+def rep_windows(bout: Bout) -> tuple[RepWindow, ...]:
+    """The reps of a timed bout in order; none of an open-ended one, whose reps come when they come."""
+    windows: list[RepWindow] = []
+    for span in bout.work:
+        if span.end_ms is None:
+            return ()
+        last = windows[-1] if windows else None
+        if last is None or (last.rep, last.side) != (span.rep, span.side):
+            windows.append(RepWindow(span.rep, span.side, span.start_ms, span.end_ms, span.end_ms))
+        else:
+            done_ms = last.done_ms if span.phase in BETWEEN_REPS else span.end_ms
+            windows[-1] = RepWindow(last.rep, last.side, last.start_ms, done_ms, span.end_ms)
+    return tuple(windows)
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +151,9 @@ class Timeline:
             for work in bout.work:
                 end = None if work.end_ms is None else now + work.end_ms
                 mark = None if work.mark_ms is None else now + work.mark_ms
-                yield Span(now + work.start_ms, end, SpanKind.WORK, bout, work.side, work.rep, work.phase, mark)
+                yield Span(
+                    now + work.start_ms, end, SpanKind.WORK, bout, work.side, work.rep, work.phase, mark
+                )
             now = 0 if bout.work_ms is None else now + bout.work_ms
 
     @property

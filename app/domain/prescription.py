@@ -1,0 +1,34 @@
+"""The prescription: what every bout of a timeline asks for, as it is kept with a run."""
+
+from app.domain.records import BoutPrescribed
+from app.domain.timeline import Bout, Timeline
+
+
+def prescriptions(timeline: Timeline) -> tuple[BoutPrescribed, ...]:
+    """What each bout asks for, in order."""
+    return tuple(_prescribed(timeline, bout) for bout in timeline.bouts)
+
+
+def _prescribed(timeline: Timeline, bout: Bout) -> BoutPrescribed:
+    stage = timeline.stage_of(bout)
+    exercise = timeline.exercise_of(bout)
+    return BoutPrescribed(
+        bout=bout.index,
+        stage_name=stage.name,
+        stage_kind=stage.kind,
+        exercise=exercise.name,
+        set_number=bout.set_number,
+        side=bout.side,
+        low=bout.low,
+        high=bout.high,
+        work_ms=bout.work_ms,
+        contacts_per_rep=stage.contacts_per_rep(exercise),
+        load_kg=_load_text(bout),
+    )
+
+
+def _load_text(bout: Bout) -> str | None:
+    """The load in kg as written; None when unknown, and when the two sides of an alternating bout differ."""
+    if bout.load_kg is None or (bout.alternating and bout.load_kg != bout.other_load_kg):
+        return None
+    return str(bout.load_kg)
