@@ -68,6 +68,10 @@ class ExtendRest:
 
     by_ms: int = 15_000
 
+    def __post_init__(self) -> None:
+        if not 0 < self.by_ms <= 600_000:
+            raise ValueError(f"a rest is made longer by up to ten minutes, not by {self.by_ms} ms")
+
 
 @dataclass(frozen=True, slots=True)
 class BeginNow:
@@ -84,6 +88,11 @@ class RateBout:
     pain: int | None = None
     note: str | None = None
 
+    def __post_init__(self) -> None:
+        _within("reps", self.reps, 10_000)
+        _within("rpe", self.rpe, 10)
+        _within("pain", self.pain, 10)
+
 
 @dataclass(frozen=True, slots=True)
 class RateSession:
@@ -92,10 +101,18 @@ class RateSession:
     rpe: int | None
     note: str | None = None
 
+    def __post_init__(self) -> None:
+        _within("rpe", self.rpe, 10)
+
 
 @dataclass(frozen=True, slots=True)
 class Stop:
     """End the run here, for good."""
+
+
+def _within(name: str, value: int | None, most: int) -> None:
+    if value is not None and not 0 <= value <= most:
+        raise ValueError(f"{name} is a whole number from 0 to {most}, not {value}")
 
 
 Intent = (

@@ -1,0 +1,84 @@
+"""Intents that say how it goes: counts, faults, missed reps, and the ratings of a bout or of the session."""
+
+from dataclasses import replace
+
+from app.domain.records import BoutOutcome, BoutRated, FaultMarked, RepDone, SessionRated
+from app.domain.timeline import Timeline, rep_windows
+from app.run.intents import MarkFault, RateBout, RateSession
+from app.run.passing import Step, end_bout
+from app.run.state import RepMark, RunState, Stand
+
+SHORTEST_OWN_REP_MS = 250
+"""Two counts closer than this are one press that bounced."""
+
+
+def count_rep(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """One more rep at the athlete's own pace; the upper count ends the bout."""
+    bout = timeline.bouts[state.bout]
+    if state.stand is not Stand.RUNNING or not state.begun or not bout.open_ended:
+        return state, ()
+    local = state.local_ms(now_ms)
+    if local < state.work_from_ms:
+        return state, ()
+    if state.counted_ms is not None and now_ms - state.counted_ms < SHORTEST_OWN_REP_MS:
+        return state, ()
+    began_ms = now_ms - (local - state.work_from_ms) if state.counted_ms is None else state.counted_ms
+    mark = RepMark(state.bout, state.attempt, state.passed + 1, bout.side)
+    run_began = state.began_ms
+    fact = RepDone(now_ms - run_began, mark.bout, mark.attempt, mark.rep, mark.side, began_ms - run_began, 0)
+    state = replace(state, passed=mark.rep, counted_ms=now_ms, last_rep=mark)
+    if mark.rep < bout.high:
+        return state, (fact,)
+    state, ended = end_bout(timeline, state, now_ms, BoutOutcome.DONE)
+    return state, (fact, *ended)
+
+
+def mark_fault(timeline: Timeline, state: RunState, intent: MarkFault, now_ms: int) -> Step:
+    """Mark a fault on the rep that is under way or has just passed; the same mark twice is one mark."""
+    mark = _rep_meant(timeline, state, now_ms)
+    if mark is None or (mark, intent.fault) in state.faults:
+        return state, ()
+    fact = FaultMarked(now_ms - state.began_ms, mark.bout, mark.attempt, mark.rep, mark.side, intent.fault)
+    return replace(state, faults=state.faults | {(mark, intent.fault)}), (fact,)
+
+
+def mark_missed(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """The rep under way will pass as not done."""
+    bout = timeline.bouts[state.bout]
+    under_way = state.stand is Stand.RUNNING and state.begun and not bout.open_ended
+    if not under_way or state.local_ms(now_ms) < rep_windows(bout)[state.passed].start_ms:
+        return state, ()
+    return replace(state, missed=True), ()
+
+
+def _rep_meant(timeline: Timeline, state: RunState, now_ms: int) -> RepMark | None:
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED):
+        return None
+    bout = timeline.bouts[state.bout]
+    if state.begun and not bout.open_ended:
+        window = rep_windows(bout)[state.passed]
+        if state.local_ms(now_ms) >= window.start_ms or state.passed == 0:
+            return RepMark(state.bout, state.attempt, window.rep, window.side)
+    if state.begun and state.passed == 0:
+        return RepMark(state.bout, state.attempt, 1, bout.side)
+    return state.last_rep
+
+
+def rate_bout(state: RunState, intent: RateBout, now_ms: int) -> Step:
+    """Answers about a bout that is over; they are taken late too, after the run as well."""
+    known = 0 <= intent.bout < len(state.attempts) and state.attempts[intent.bout] > 0
+    under_way = intent.bout == state.bout and state.begun and state.stand is not Stand.ENDED
+    if not known or under_way:
+        return state, ()
+    attempt = state.attempts[intent.bout]
+    at = now_ms - state.began_ms
+    return state, (BoutRated(at, intent.bout, attempt, intent.reps, intent.rpe, intent.pain, intent.note),)
+
+
+def rate_session(state: RunState, intent: RateSession, now_ms: int) -> Step:
+    """The rating of the whole session, while it goes on or afterwards."""
+    if state.stand is Stand.READY or (state.stand is Stand.ENDED and state.outcome is None):
+        return state, ()
+    at = now_ms - state.began_ms
+    lag = None if state.ended_ms is None else at - state.ended_ms
+    return state, (SessionRated(at, intent.rpe, lag, intent.note),)

@@ -1,0 +1,144 @@
+"""What a screen needs to know of a run at one moment: one frozen value, painted as it is."""
+
+from dataclasses import dataclass
+
+from app.domain.plan import Exercise, Side, Stage
+from app.domain.records import PauseReason, RunOutcome
+from app.domain.tempo import Phase
+from app.domain.timeline import Bout, RepWindow, SpanKind, Timeline, WorkSpan, rep_windows
+from app.run.state import Doing, RunState, Stand
+
+REPS_A_CUE = 3
+"""A coaching cue stands for this many reps before the next takes its place."""
+
+
+@dataclass(frozen=True, slots=True)
+class Snapshot:
+    """A run at one moment. Times in whole ms; None where there is nothing to say.
+
+    `local_ms` is the position on the bout's own axis (0 = its first phase); `rep` is the rep under way, or
+    the count at the athlete's own pace; `phase_left_ms` is None in open-ended work; `gap_left_ms` counts
+    down to the work, the lead-in included, and `gap_all_ms` is its whole length; `left_ms` is what is left
+    of the session as far as it has a length, and `left_open` says that open-ended work comes on top.
+    """
+
+    stand: Stand
+    doing: Doing
+    timeline: Timeline
+    bout: Bout
+    exercise: Exercise
+    stage: Stage
+    attempt: int
+    local_ms: int
+    work_from_ms: int
+    side: Side
+    phase: Phase | None
+    phase_left_ms: int | None
+    rep: int
+    reps: int
+    passed: int
+    gap_kind: SpanKind | None
+    gap_left_ms: int | None
+    gap_all_ms: int | None
+    left_ms: int
+    left_open: bool
+    cue: str | None
+    last_bout: int | None
+    missed: bool
+    marked: tuple[str | None, ...]
+    pause: PauseReason | None
+    outcome: RunOutcome | None
+
+
+def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
+    """The run as it stands at a clock time; the state is one that was brought up to that time."""
+    bout = timeline.bouts[state.bout]
+    exercise = timeline.exercise_of(bout)
+    local = state.local_ms(now_ms)
+    doing = state.doing(timeline, now_ms)
+    span = span_at(bout, local) if doing is Doing.WORK else None
+    rep, side = _rep_and_side(bout, state)
+    waiting = doing is not Doing.WORK
+    return Snapshot(
+        stand=state.stand,
+        doing=doing,
+        timeline=timeline,
+        bout=bout,
+        exercise=exercise,
+        stage=timeline.stage_of(bout),
+        attempt=state.attempt,
+        local_ms=local,
+        work_from_ms=state.work_from_ms,
+        side=side if span is None else span.side,
+        phase=None if span is None else span.phase,
+        phase_left_ms=None if span is None or span.end_ms is None else span.end_ms - local,
+        rep=rep,
+        reps=reps_to_a_side(bout),
+        passed=state.passed,
+        gap_kind=bout.gap_kind if waiting and doing is Doing.GAP else None,
+        gap_left_ms=state.work_from_ms - local if waiting else None,
+        gap_all_ms=state.rest_ms + bout.lead_in_ms if waiting else None,
+        left_ms=_left(timeline, state, bout, local),
+        left_open=any(later.open_ended for later in timeline.bouts[state.bout :]),
+        cue=cue_for(exercise, rep),
+        last_bout=state.last_bout,
+        missed=state.missed,
+        marked=_marked(bout, state, rep, side),
+        pause=state.pause,
+        outcome=state.outcome,
+    )
+
+
+def span_at(bout: Bout, local_ms: int) -> WorkSpan:
+    """The phase at a position of the bout's axis; the first before the work, the last after it."""
+    low, high = 0, len(bout.work) - 1
+    while low < high:
+        middle = (low + high + 1) // 2
+        if bout.work[middle].start_ms <= local_ms:
+            low = middle
+        else:
+            high = middle - 1
+    return bout.work[low]
+
+
+def reps_to_a_side(bout: Bout) -> int:
+    """The count to lead to, to one side where sides alternate."""
+    return bout.high // 2 if bout.alternating else bout.high
+
+
+def cue_for(exercise: Exercise, rep: int) -> str | None:
+    """The coaching cue that stands during a rep, in rotation."""
+    if not exercise.cues:
+        return None
+    return exercise.cues[(max(rep, 1) - 1) // REPS_A_CUE % len(exercise.cues)]
+
+
+def _rep_and_side(bout: Bout, state: RunState) -> tuple[int, Side]:
+    if bout.open_ended:
+        return state.passed, bout.side
+    window = _window(bout, state.passed)
+    return window.rep, window.side
+
+
+def _window(bout: Bout, passed: int) -> RepWindow:
+    windows = rep_windows(bout)
+    return windows[min(passed, len(windows) - 1)]
+
+
+def _left(timeline: Timeline, state: RunState, bout: Bout, local_ms: int) -> int:
+    here = 0 if bout.work_ms is None else max(bout.work_ms - max(local_ms, state.work_from_ms), 0)
+    before = max(state.work_from_ms - local_ms, 0)
+    later = sum(
+        later.before_ms + (later.work_ms or 0)
+        for later in timeline.bouts[state.bout + 1 :]
+        if (later.stage, later.exercise) not in state.skipped
+    )
+    return 0 if state.stand is Stand.ENDED else before + here + later
+
+
+def _marked(bout: Bout, state: RunState, rep: int, side: Side) -> tuple[str | None, ...]:
+    return tuple(
+        fault
+        for mark, fault in state.faults
+        if (mark.bout, mark.attempt, mark.rep, mark.side) == (bout.index, state.attempt, rep, side)
+    )

@@ -1,0 +1,117 @@
+"""Intents that move a run: begin, pause, go on, end, redo, skip, rest longer or shorter, stop."""
+
+from dataclasses import replace
+
+from app.domain.records import BoutEnded, BoutOutcome, Fact, RestExtended, Resumed, RunBegan, RunOutcome
+from app.domain.timeline import Timeline
+from app.run.intents import ExtendRest, Pause, SkipExercise
+from app.run.passing import Step, end_bout, end_run, enter, go_on, pause
+from app.run.state import Doing, RunState, Stand
+
+
+def begin(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """The athlete is ready: the first lead-in runs from now."""
+    if state.stand is not Stand.READY:
+        return state, ()
+    first = timeline.bouts[0]
+    running = replace(state, stand=Stand.RUNNING, began_ms=now_ms)
+    return enter(running, first, now_ms, -first.before_ms), (RunBegan(),)
+
+
+def pause_run(timeline: Timeline, state: RunState, intent: Pause, now_ms: int) -> Step:
+    """Stand still, when running."""
+    if state.stand is not Stand.RUNNING:
+        return state, ()
+    return pause(timeline, state, now_ms, intent.reason)
+
+
+def resume(state: RunState, now_ms: int) -> Step:
+    """Go on, when paused."""
+    if state.stand is not Stand.PAUSED:
+        return state, ()
+    going = replace(state, stand=Stand.RUNNING, anchor_ms=now_ms, pause=None)
+    return going, (Resumed(now_ms - state.began_ms),)
+
+
+def end_bout_now(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """The work under way ends here: done when the lower count is met, early otherwise."""
+    if state.stand is not Stand.RUNNING or not state.begun:
+        return state, ()
+    met = state.passed >= timeline.bouts[state.bout].low
+    return end_bout(timeline, state, now_ms, BoutOutcome.DONE if met else BoutOutcome.ENDED_EARLY)
+
+
+def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """Begin again the bout under way, or the last one when in the gap after it; both attempts are kept."""
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED):
+        return state, ()
+    facts: tuple[Fact, ...] = ()
+    if state.begun:
+        again = state.bout
+        facts = (BoutEnded(now_ms - state.began_ms, again, state.attempt, BoutOutcome.BROKEN_OFF),)
+    elif state.last_bout is not None and not _redo_is_waiting(state):
+        again = state.last_bout
+    else:
+        return state, ()
+    bout = timeline.bouts[again]
+    return enter(replace(state, last_bout=None), bout, now_ms, -bout.lead_in_ms), facts
+
+
+def _redo_is_waiting(state: RunState) -> bool:
+    return state.attempts[state.bout] > 0
+
+
+def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now_ms: int) -> Step:
+    """Leave out what remains of the exercise that is under way or comes next, with the reason."""
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED):
+        return state, ()
+    here = timeline.bouts[state.bout]
+    exercise = (here.stage, here.exercise)
+    left_out = [bout for bout in timeline.bouts[state.bout :] if (bout.stage, bout.exercise) == exercise]
+    at = now_ms - state.began_ms
+    facts: list[Fact] = []
+    attempts = list(state.attempts)
+    for bout in left_out:
+        attempt = state.attempt if bout.index == state.bout else attempts[bout.index] + 1
+        attempts[bout.index] = attempt
+        facts.append(BoutEnded(at, bout.index, attempt, BoutOutcome.SKIPPED, intent.reason, intent.note))
+    state = replace(
+        state, attempts=tuple(attempts), begun=False, skipped=state.skipped | {exercise}, last_bout=None
+    )
+    state, ended = go_on(timeline, state, now_ms)
+    return state, (*facts, *ended)
+
+
+def extend_rest(timeline: Timeline, state: RunState, intent: ExtendRest, now_ms: int) -> Step:
+    """A longer gap before the bout to come."""
+    waiting = state.stand in (Stand.RUNNING, Stand.PAUSED) and state.doing(timeline, now_ms) is not Doing.WORK
+    if not waiting:
+        return state, ()
+    longer = replace(
+        state,
+        anchor_ms=now_ms,
+        cursor_ms=state.local_ms(now_ms) - intent.by_ms,
+        rest_ms=state.rest_ms + intent.by_ms,
+    )
+    return longer, (RestExtended(now_ms - state.began_ms, state.bout, intent.by_ms),)
+
+
+def begin_now(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """Cut the gap short: its lead-in runs from now."""
+    if state.stand is not Stand.RUNNING or state.doing(timeline, now_ms) is not Doing.GAP:
+        return state, ()
+    lead_in = timeline.bouts[state.bout].lead_in_ms
+    return replace(state, anchor_ms=now_ms, cursor_ms=state.work_from_ms - lead_in), ()
+
+
+def stop(state: RunState, now_ms: int) -> Step:
+    """End the run here, for good; before it began, nothing has happened and nothing is recorded."""
+    if state.stand is Stand.ENDED:
+        return state, ()
+    if state.stand is Stand.READY:
+        return replace(state, stand=Stand.ENDED), ()
+    facts: tuple[Fact, ...] = ()
+    if state.begun:
+        facts = (BoutEnded(now_ms - state.began_ms, state.bout, state.attempt, BoutOutcome.BROKEN_OFF),)
+    state, ended = end_run(state, now_ms, RunOutcome.ABANDONED)
+    return state, (*facts, *ended)
