@@ -32,7 +32,7 @@ OKABE_ITO = [
     ("#CC79A7", 3.06, 6.86),
 ]
 
-# Heights in mm worked from h = 2 D tan(a / 2); the angles are those of ISO 9241-3: 16 the least, 20-22 preferred.
+# Heights in mm worked from h = 2 D tan(a / 2). The angles are those of ISO 9241-3: 16 least, 20-22 preferred.
 CHARACTER_MM = [
     (16, (2.793, 4.654, 9.308, 13.963, 23.271)),
     (20, (3.491, 5.818, 11.636, 17.453, 29.089)),
@@ -58,7 +58,7 @@ def test_okabe_ito_colours_have_the_worked_contrasts(colour: str, on_white: floa
 
 
 def test_the_lightest_passing_grey_is_the_published_boundary() -> None:
-    # #767676 passes 4.5:1 on white and #777777 fails; #949494 passes 3:1 and #959595 fails: no rounding up to pass.
+    # On white #767676 passes 4.5:1 and #777777 fails, #949494 passes 3:1 and #959595 fails: no rounding up.
     assert held("#AAAAAA", (WHITE,), 4.5) == "#767676"
     assert held("#AAAAAA", (WHITE,), 3.0) == "#949494"
     assert held("#AAAAAA", (WHITE,), 7.0) == "#595959"

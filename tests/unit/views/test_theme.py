@@ -166,13 +166,13 @@ class Panel:
     def __init__(self, lines: int, millimetres: float) -> None:
         self.lines, self.millimetres = lines, millimetres
 
-    def physicalSize(self) -> QSizeF:
+    def physicalSize(self) -> QSizeF:  # noqa: N802
         return QSizeF(self.millimetres * 16 / 9, self.millimetres)
 
     def geometry(self) -> QRect:
         return QRect(0, 0, self.lines * 16 // 9, self.lines)
 
-    def logicalDotsPerInch(self) -> float:
+    def logicalDotsPerInch(self) -> float:  # noqa: N802
         return 96.0
 
 
