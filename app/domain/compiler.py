@@ -15,8 +15,8 @@ from app.domain.timeline import Bout, SpanKind, Timeline, WorkSpan
 def compile_timeline(plan: Plan, athlete: Athlete | None = None, weaker: Side | None = None) -> Timeline:
     """The timeline of a plan for one athlete, or for anybody when none is given.
 
-    The athlete's first side, reps and loads stand in for the plan's, and the timeline's plan has those reps. `weaker`
-    is the side that begins where the plan says so; while it is unknown the left begins.
+    The athlete's first side, reps and loads stand in for the plan's, and the timeline's plan has those reps.
+    `weaker` is the side that begins where the plan says so; while it is unknown the left begins.
     """
     suited = plan if athlete is None else suit(plan, athlete)
     return Timeline(suited, tuple(_Compilation(suited, athlete, weaker).bouts()))
@@ -55,7 +55,8 @@ def _suit_exercise(exercise: Exercise, athlete: Athlete) -> Exercise:
 class _Compilation:
     """One plan on its way to a timeline.
 
-    The sets of an exercise are alike on a side: their spans are laid once and shared, by stage, exercise and side.
+    The sets of an exercise are alike on a side: their spans are laid once and shared. `laid` holds them by stage,
+    exercise and side.
     """
 
     plan: Plan

@@ -43,7 +43,7 @@ def planned_sets(plan: Plan) -> Iterator[PlannedSet]:
 
 
 def superset_groups(stage: Stage) -> Iterator[tuple[int, ...]]:
-    """Indices of exercises done together: neighbours with the same superset letter, every other exercise alone."""
+    """Indices of exercises done together: neighbours with the same superset letter; any other is alone."""
     group: list[int] = []
     for index, exercise in enumerate(stage.exercises):
         if group and not _together(stage.exercises[group[-1]], exercise):
