@@ -44,7 +44,7 @@ def work_of(exercise: Exercise, side: Side, fast_ms: int) -> tuple[WorkSpan, ...
 
 
 def rep_phases(dose: Dose, fast_ms: int) -> tuple[RepPhase, ...]:
-    """The phases of one rep in playing order without those of 0 ms; none for reps at the athlete's own pace."""
+    """The phases of one rep in playing order without those of 0 ms; none for reps at one's own pace."""
     return tuple(part for part in _all_phases(dose, fast_ms) if part.length_ms > 0)
 
 

@@ -55,8 +55,8 @@ def _suit_exercise(exercise: Exercise, athlete: Athlete) -> Exercise:
 class _Compilation:
     """One plan on its way to a timeline.
 
-    The sets of an exercise are alike on a side: their spans are laid once and shared. `laid` holds them by stage,
-    exercise and side.
+    The sets of an exercise are alike on a side: their spans are laid once and shared. `laid` holds them by
+    stage, exercise and side.
     """
 
     plan: Plan

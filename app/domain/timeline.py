@@ -25,8 +25,8 @@ class SpanKind(StrEnum):
 class WorkSpan:
     """One phase of one rep. Times in ms from the first phase of its bout; `end_ms` None when open-ended.
 
-    `mark_ms` is the lower bound of a length that is a range, from the start of the bout. `rep` counts from 1 within
-    the bout, within a side where sides alternate; timed and own-pace work is rep 1.
+    `mark_ms` is the lower bound of a length that is a range, from the start of the bout. `rep` counts from 1
+    within the bout, within a side where sides alternate; timed and own-pace work is rep 1.
     """
 
     start_ms: int
@@ -42,10 +42,10 @@ class Bout:
     """One uninterrupted stretch of work: one set on one side. All times in ms.
 
     `gap_ms` is the rest, side change or changeover before the bout without its lead-in; `gap_kind` is None
-    before the first bout. `stage` and `exercise` are indices into the plan, from 0; `set_number` counts from 1.
-    `side` is the side that begins where sides alternate. `low` and `high` are reps prescribed in the whole bout,
-    both sides of an alternating one together; timed work counts as one. `other_load_kg` is the load of the other
-    side where sides alternate, else None.
+    before the first bout. `stage` and `exercise` are indices into the plan, from 0; `set_number` counts from
+    1. `side` is the side that begins where sides alternate. `low` and `high` are reps prescribed in the whole
+    bout, both sides of an alternating one together; timed work counts as one. `other_load_kg` is the load of
+    the other side where sides alternate, else None.
     """
 
     index: int
@@ -87,7 +87,7 @@ class Bout:
 class RepWindow:
     """When one rep of a timed bout begins, is done and is over. Times in ms from the first phase of the bout.
 
-    `done_ms` is the end of its last phase of work; `end_ms` also has the relaxing or resetting before the next.
+    `done_ms` is the end of its last phase of work; `end_ms` has the relaxing or resetting after it too.
     """
 
     rep: int
