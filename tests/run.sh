@@ -1,0 +1,52 @@
+#!/usr/bin/env bash
+# Makes the environment and runs everything that must hold: lint, format, types, contracts, tests.
+# `tests/run.sh [pytest arguments]`. Every part runs; the exit status is that of the first that fails.
+set -euo pipefail
+# shellcheck source=resources/environment.sh
+source "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/../resources/environment.sh"
+
+work=$(mktemp -d "${TMPDIR:-/tmp}/pacewright-tests.XXXXXX")
+screen=
+leave() {
+    [[ -z $screen ]] || kill "$screen" 2>/dev/null || true
+    rm -rf "$work"
+}
+trap leave EXIT
+
+# A screen of its own, on whatever display is free.
+open_screen() {
+    unset WAYLAND_DISPLAY QT_QPA_PLATFORM
+    if ! has_command Xvfb; then
+        say "no Xvfb: Qt draws offscreen"
+        export QT_QPA_PLATFORM=offscreen
+        return
+    fi
+    Xvfb -displayfd 3 -screen 0 1920x1080x24 -nolisten tcp 3>"$work/display" >"$work/screen.log" 2>&1 &
+    screen=$!
+    for _ in {1..100}; do
+        [[ -s $work/display ]] && break
+        kill -0 "$screen" 2>/dev/null || give_up "Xvfb did not start: $(tail -n 1 "$work/screen.log")"
+        sleep 0.1
+    done
+    DISPLAY=:$(<"$work/display")
+    export DISPLAY
+}
+
+status=0
+part() {
+    say "$1"
+    shift
+    local code=0
+    "$python" "$@" || code=$?
+    [[ $status != 0 ]] || status=$code
+}
+
+prepare test
+cd "$root"
+open_screen
+part "lint" -m ruff check --quiet .
+part "format" -m ruff format --check --quiet .
+part "types" -m mypy
+part "contracts" -c 'from importlinter.cli import lint_imports_command; lint_imports_command()'
+part "tests" -m pytest "$@"
+exit "$status"
