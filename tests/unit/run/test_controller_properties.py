@@ -83,7 +83,8 @@ TIMELINE = compile_timeline(
 
 
 def drive(timeline: Timeline, moments: list[tuple[Intent, int]]) -> tuple[Controller, list[Fact], int]:
-    controller, facts, now = Controller(timeline), [], 5_000
+    controller, now = Controller(timeline), 5_000
+    facts: list[Fact] = []
     facts.extend(controller.handle(Begin(), now)[1])
     for intent, passed in moments:
         now += passed
