@@ -1,0 +1,81 @@
+"""Wilson intervals and weeks against published values, a reference library and the standard calendar."""
+
+from datetime import UTC, date, datetime
+
+import pytest
+from scipy.stats import binomtest
+
+from app.analysis.adherence import Z_95, reps_by_week, wilson
+from tests.summaries import summary
+
+# The first four: Newcombe 1998, Statistics in Medicine 17:857-872, method 3 (from memory, to four places).
+# 6/32: an example published with R's prop.test (RPubs 1367507). The others worked from the formula.
+WILSON = [
+    (81, 263, 0.255289, 0.366210),
+    (15, 148, 0.062386, 0.160487),
+    (0, 20, 0.0, 0.161125),
+    (1, 29, 0.006113, 0.171755),
+    (6, 32, 0.08889545, 0.35309155),
+    (23, 60, 0.270883, 0.509824),
+    (5, 10, 0.236593, 0.763407),
+    (8, 10, 0.490162, 0.943318),
+    (10, 12, 0.551969, 0.953035),
+    (24, 30, 0.626943, 0.904949),
+    (22, 27, 0.633013, 0.918193),
+    (20, 20, 0.838875, 1.0),
+    (27, 27, 0.875445, 1.0),
+]
+
+
+@pytest.mark.parametrize(("k", "n", "low", "high"), WILSON)
+def test_wilson_intervals_are_the_published_ones(k: int, n: int, low: float, high: float) -> None:
+    interval = wilson(k, n)
+    assert interval is not None
+    assert interval.low == pytest.approx(low, abs=1e-6)
+    assert interval.high == pytest.approx(high, abs=1e-6)
+
+
+def test_z_is_the_97_5_percent_point_of_the_normal_curve() -> None:
+    # Any table of the normal distribution: 1.959964.
+    assert pytest.approx(1.959964, abs=5e-7) == Z_95
+
+
+def test_nothing_prescribed_gives_no_interval() -> None:
+    # Common practice, no source: a proportion of nothing is not shown.
+    assert wilson(0, 0) is None
+
+
+@pytest.mark.parametrize("n", [1, 2, 7, 30, 144, 1000, 25_000])
+def test_wilson_intervals_are_those_of_scipy(n: int) -> None:
+    # The Wilson interval of the exact binomial test in scipy.stats.
+    for k in sorted({0, 1, n // 7, n // 2, (9 * n) // 10, n - 1, n}):
+        interval = wilson(k, n)
+        expected = binomtest(k, n).proportion_ci(0.95, method="wilson")
+        assert interval is not None
+        assert interval.low == pytest.approx(expected.low, abs=1e-12)
+        assert interval.high == pytest.approx(expected.high, abs=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("day", "year", "week"),
+    [
+        # ISO 8601 puts a week in the year that holds its Thursday; the usual examples (from memory).
+        (date(2008, 12, 29), 2009, 1),
+        (date(2010, 1, 3), 2009, 53),
+        (date(2005, 1, 1), 2004, 53),
+        (date(2026, 12, 31), 2026, 53),
+        (date(2027, 1, 3), 2026, 53),
+        (date(2027, 1, 4), 2027, 1),
+    ],
+)
+def test_days_about_new_year_lie_in_the_week_of_iso_8601(day: date, year: int, week: int) -> None:
+    noon = datetime(day.year, day.month, day.day, 12, tzinfo=UTC)
+    (found,) = reps_by_week([summary(started_at=noon, zone="UTC")])
+    assert (found.year, found.week) == (year, week)
+
+
+def test_a_season_over_new_year_counts_53_weeks_in_a_long_year() -> None:
+    # 2026 begins on a Thursday and so has 53 weeks (ISO 8601).
+    first, last = datetime(2026, 12, 21, 12, tzinfo=UTC), datetime(2027, 1, 11, 12, tzinfo=UTC)
+    weeks = reps_by_week([summary(started_at=first, zone="UTC"), summary(started_at=last, zone="UTC")])
+    assert [(week.year, week.week) for week in weeks] == [(2026, 52), (2026, 53), (2027, 1), (2027, 2)]
