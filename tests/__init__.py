@@ -1,0 +1,1 @@
+"""The tests: what must hold, said in sentences."""
