@@ -1,0 +1,119 @@
+"""The whole form of a plan file: its tables, one within the other, and what does not go together in them."""
+
+from collections.abc import Set
+
+from app.planfile.doses import FORM_OF, FORMS, DoseForm
+from app.planfile.keys import (
+    DOSE_KEYS,
+    EXERCISE_KEYS,
+    MOST_EXERCISES,
+    MOST_STAGES,
+    PLAN_KEYS,
+    STAGE_KEYS,
+    WORD_KEYS,
+)
+from app.planfile.kinds import Refuse, Schema
+from app.planfile.shown import choices
+from app.planfile.tables import Key, Table, Tables, Values
+
+_ABOVE = "write it above the first [[stage]]"
+_UNDER = "write it under a [[stage.exercise]]"
+_EXERCISE_NAMES = frozenset(key.name for key in (*EXERCISE_KEYS, *DOSE_KEYS)) - {"name"} | {"words"}
+_PLAN_NAMES = frozenset(key.name for key in PLAN_KEYS)
+
+
+def _check_exercise(written: Set[str], values: Values, refuse: Refuse) -> None:
+    markers = [form.marker for form in FORMS if form.marker in written]
+    if not markers:
+        marks = choices(f.marker for f in FORMS)
+        refuse(f"the exercise has no dose; write one of {marks}", key=True)
+        return
+    for other in markers[1:]:
+        refuse(f"{markers[0]} and {other} are two doses; keep one of them", other, key=True)
+    if len(markers) == 1:
+        _check_dose(FORM_OF[markers[0]], written, values, refuse)
+
+
+def _check_dose(form: DoseForm, written: Set[str], values: Values, refuse: Refuse) -> None:
+    for name in form.needs:
+        if name not in written:
+            refuse(
+                f'"{name}" is missing beside {form.marker}; write {name} = 8, or a range',
+                form.marker,
+                key=True,
+            )
+    for key in DOSE_KEYS:
+        if key.name in written and key.name not in form.keys:
+            owners = choices(other.marker for other in FORMS if key.name in other.keys)
+            refuse(f"{key.name} does not go with {form.marker}; it goes with {owners}", key.name, key=True)
+    if not form.alternates and values.get("sides") == "alternate":
+        refuse(f'sides = "alternate" does not go with {form.marker}; write sides = "each"', "sides")
+
+
+def _check_plan(_written: Set[str], values: Values, refuse: Refuse) -> None:
+    total = 0
+    for index, stage in enumerate(values.get("stage", ())):
+        total += len(stage.get("exercise", ()))
+        if total > MOST_EXERCISES:
+            refuse(f"the plan has more than {MOST_EXERCISES} exercises; split it", "stage", index, "exercise")
+            return
+
+
+def _dose_rules() -> Schema:
+    """Exactly one dose: each form requires its own keys and forbids those of the others."""
+    return {"oneOf": [_form_rule(form) for form in FORMS]}
+
+
+def _form_rule(form: DoseForm) -> Schema:
+    foreign = [key.name for key in DOSE_KEYS if key.name not in form.keys]
+    sides = {} if form.alternates else {"sides": {"not": {"const": "alternate"}}}
+    return {
+        "title": form.marker,
+        "required": [form.marker, *form.needs],
+        "properties": {**dict.fromkeys(foreign, False), **sides},
+    }
+
+
+WORDS = Table(WORD_KEYS)
+EXERCISE = Table(
+    (*EXERCISE_KEYS, *DOSE_KEYS, Key("words", WORDS, "What is said and shown for a phase.")),
+    check=_check_exercise,
+    rules=_dose_rules(),
+    elsewhere=dict.fromkeys(_PLAN_NAMES, _ABOVE),
+)
+STAGE = Table(
+    (
+        *STAGE_KEYS,
+        Key(
+            "exercise",
+            Tables(EXERCISE, MOST_EXERCISES, "[[stage.exercise]]"),
+            "The exercises in order.",
+            required=True,
+            example="a first exercise under [[stage.exercise]]",
+        ),
+    ),
+    elsewhere={
+        **dict.fromkeys(_PLAN_NAMES, _ABOVE),
+        **dict.fromkeys(_EXERCISE_NAMES, _UNDER),
+    },
+)
+PLAN = Table(
+    (
+        *PLAN_KEYS,
+        Key(
+            "stage",
+            Tables(STAGE, MOST_STAGES, "[[stage]]"),
+            "The stages in order.",
+            required=True,
+            example="a first stage under [[stage]]",
+        ),
+    ),
+    check=_check_plan,
+    elsewhere={
+        "exercise": "write it as [[stage.exercise]] below its [[stage]]",
+        "stages": "write each stage as [[stage]]",
+        "kind": "write it under a [[stage]]",
+        "name": 'a session has a title: title = "..."',
+        **dict.fromkeys(_EXERCISE_NAMES, _UNDER),
+    },
+)

@@ -1,0 +1,170 @@
+"""The kinds of words a file may hold: what each accepts, how it is read, and how JSON Schema says the same.
+
+`read` gives the value as the domain wants it, or None after having refused it. A refusal is a sentence in two
+halves, what is wrong; what would be right.
+"""
+
+import re
+from dataclasses import dataclass
+from pathlib import PurePosixPath, PureWindowsPath
+from typing import Any, Protocol
+
+from app.planfile.shown import BIDI_MARKS, choices, code_point, shown, suggestion, unseen
+
+LONGEST_TEXT = 500
+MOST_IN_A_LIST = 20
+
+_UNSEEN = r"\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069"
+TEXT_PATTERN = rf"^[^{_UNSEEN}]*[^\s{_UNSEEN}][^{_UNSEEN}]*$"
+
+Schema = dict[str, Any]
+
+
+class Refuse(Protocol):
+    """Takes down what is wrong with a value, or with the part of it that `below` leads to."""
+
+    def __call__(self, message: str, *below: str | int, key: bool = False) -> None:
+        """Take down one problem, of the value or (`key`) of the key it stands under."""
+
+
+class Kind(Protocol):
+    """One kind of value."""
+
+    def read(self, value: object, refuse: Refuse) -> object | None:
+        """The value as the domain wants it; None after a refusal."""
+
+    def schema(self) -> Schema:
+        """The same in JSON Schema."""
+
+
+def below(refuse: Refuse, *place: str | int) -> Refuse:
+    """A `refuse` for a part of the value, which itself takes down problems of the whole."""
+
+    def refuse_part(message: str, *further: str | int, key: bool = False) -> None:
+        refuse(message, *place, *further, key=key)
+
+    return refuse_part
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """Words on one line, seen and not blank, at most 500 characters."""
+
+    def read(self, value: object, refuse: Refuse) -> str | None:
+        """The text as it stands."""
+        if not isinstance(value, str):
+            refuse(f"this must be text, not {shown(value)}; put it in quotes")
+        elif not value.strip():
+            refuse("the text is empty; write at least one word")
+        elif len(value) > LONGEST_TEXT:
+            refuse(f"the text has {len(value)} characters; write {LONGEST_TEXT} at most")
+        elif hidden := next(filter(unseen, value), None):
+            refuse(_hidden_message(hidden))
+        else:
+            return value
+        return None
+
+    def schema(self) -> Schema:
+        """A string of limited length without unseen characters."""
+        return {"type": "string", "minLength": 1, "maxLength": LONGEST_TEXT, "pattern": TEXT_PATTERN}
+
+
+def _hidden_message(character: str) -> str:
+    if character in BIDI_MARKS:
+        return f"the text holds {code_point(character)}, which turns the reading direction; remove it"
+    if character in "\n\r":
+        return "the text runs over more than one line; write it on one"
+    return f"the text holds the control character {code_point(character)}; remove it"
+
+
+@dataclass(frozen=True, slots=True)
+class Texts:
+    """A list of texts, at most 20."""
+
+    def read(self, value: object, refuse: Refuse) -> tuple[str, ...] | None:
+        """The texts in order."""
+        if isinstance(value, str):
+            refuse(f"this must be a list; put it in square brackets, like [{shown(value)}]")
+            return None
+        if not isinstance(value, list):
+            refuse(f'this must be a list of texts, not {shown(value)}; write it like ["first", "second"]')
+            return None
+        if len(value) > MOST_IN_A_LIST:
+            refuse(f"the list has {len(value)} entries; write {MOST_IN_A_LIST} at most")
+            return None
+        texts = [Text().read(item, below(refuse, index)) for index, item in enumerate(value)]
+        sound = tuple(text for text in texts if text is not None)
+        return sound if len(sound) == len(texts) else None
+
+    def schema(self) -> Schema:
+        """An array of strings."""
+        return {"type": "array", "items": Text().schema(), "maxItems": MOST_IN_A_LIST}
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """One of a few words."""
+
+    words: tuple[str, ...]
+
+    def read(self, value: object, refuse: Refuse) -> str | None:
+        """The word."""
+        if isinstance(value, str) and value in self.words:
+            return value
+        near = suggestion(value, self.words) if isinstance(value, str) else None
+        offered = choices(f'"{word}"' for word in self.words)
+        right = f'did you mean "{near}"? (it can be {offered})' if near else f"write {offered}"
+        refuse(f"{shown(value)} is not known here; {right}")
+        return None
+
+    def schema(self) -> Schema:
+        """An enumeration."""
+        return {"enum": list(self.words)}
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """One capital letter."""
+
+    def read(self, value: object, refuse: Refuse) -> str | None:
+        """The letter."""
+        if isinstance(value, str) and re.fullmatch("[A-Z]", value):
+            return value
+        near = value.strip().upper() if isinstance(value, str) else ""
+        example = near if re.fullmatch("[A-Z]", near) else "A"
+        refuse(f'{shown(value)} is no letter of a superset; write one capital letter, like "{example}"')
+        return None
+
+    def schema(self) -> Schema:
+        """A pattern of one letter."""
+        return {"type": "string", "pattern": "^[A-Z]$"}
+
+
+@dataclass(frozen=True, slots=True)
+class PicturePath:
+    """A path relative to the plan's folder and inside it, with `/` between its parts.
+
+    Only the words of the path are judged here; a link that leads out is found where the folder is known.
+    """
+
+    def read(self, value: object, refuse: Refuse) -> str | None:
+        """The path as it stands."""
+        text = Text().read(value, refuse)
+        if text is None:
+            return None
+        if "\\" in text:
+            refuse('the path holds "\\"; write it with "/", like "figures/landing.svg"')
+        elif PurePosixPath(text).is_absolute() or PureWindowsPath(text).drive or text.startswith("~"):
+            refuse(
+                'the path starts outside the plan\'s folder; write it from there, like "figures/landing.svg"'
+            )
+        elif ".." in PurePosixPath(text).parts:
+            refuse("the path leaves the plan's folder; put the picture beside the plan or below it")
+        else:
+            return text
+        return None
+
+    def schema(self) -> Schema:
+        """A string that neither begins at a root nor climbs."""
+        climbs = {"pattern": r"^(/|~|[A-Za-z]:)|\\|(^|/)\.\.(/|$)"}
+        return {**Text().schema(), "not": climbs}

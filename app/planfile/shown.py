@@ -1,0 +1,55 @@
+"""How a piece of somebody's file is shown in a message: short, on one line, harmless to a terminal."""
+
+import difflib
+import unicodedata
+from collections.abc import Iterable
+
+LONGEST_SHOWN = 40
+LONGEST_COMPARED = 40
+_LARGEST_SHOWN = 10**15
+
+BIDI_MARKS = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+LINE_BREAKS = frozenset("\n\r\x0b\x0c\x1c\x1d\x1e\x85\u2028\u2029")
+
+
+def unseen(character: str) -> bool:
+    """Whether a character works unseen: a control, a line break, a mark of the reading direction."""
+    return unicodedata.category(character) == "Cc" or character in BIDI_MARKS or character in LINE_BREAKS
+
+
+def code_point(character: str) -> str:
+    """A character by its number, as Unicode writes it: `U+202E`."""
+    return f"U+{ord(character):04X}"
+
+
+def shown(value: object) -> str:
+    """A value in quotes as its author would know it: at most 40 characters, nothing unseen in it."""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, int) and abs(value) > _LARGEST_SHOWN:
+        return "a number that large" if value > 0 else "a number that small"
+    if isinstance(value, list):
+        return "a list"
+    if isinstance(value, dict):
+        return "a table"
+    text = str(value)
+    text = text[:LONGEST_SHOWN] + "..." if len(text) > LONGEST_SHOWN else text
+    text = "".join(f"<{code_point(character)}>" if unseen(character) else character for character in text)
+    return f'"{text}"' if isinstance(value, str) else text
+
+
+def suggestion(word: str, known: Iterable[str]) -> str | None:
+    """The known word a mistyped one was most likely meant to be, or None when nothing is near."""
+    if len(word) > LONGEST_COMPARED:
+        return None
+    plain = word.strip().casefold().replace("-", "_").replace(" ", "_")
+    candidates = list(known)
+    if plain in candidates:
+        return plain
+    return next(iter(difflib.get_close_matches(plain, candidates, n=1, cutoff=0.6)), None)
+
+
+def choices(words: Iterable[str]) -> str:
+    """Words as a choice: `a`, `a or b`, `a, b or c`."""
+    *others, last = words
+    return f"{', '.join(others)} or {last}" if others else last
