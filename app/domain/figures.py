@@ -14,10 +14,8 @@ from decimal import Decimal
 from app.domain.bout_work import rep_phases
 from app.domain.dose import Band, HoldReps, TempoReps, WorkTime
 from app.domain.plan import Exercise, Side, Sides, Stage
-from app.domain.tempo import Phase
 from app.domain.timeline import Bout, Timeline
 
-ISOMETRIC_PHASES = frozenset({Phase.HOLD, Phase.HOLD_LENGTHENED, Phase.HOLD_SHORTENED})
 NO_REPS = Band.exactly(0)
 
 
@@ -25,11 +23,11 @@ NO_REPS = Band.exactly(0)
 class Figures:
     """What a stretch of a session asks for. Lengths in ms; times and loads are those of the upper bounds.
 
-    `timed_ms` is the length of gaps and work as far as they have one, `timed_work_ms` that of the work alone,
-    pauses between its reps included. `tut_ms` and `isometric_ms` (the held part of it) are None where no dose
-    defines them; `nominal` says that an X phase is in them. Timed work counts as one rep. `contacts` is None
-    when some are unknown. `known_load_kg` sums kg times reps where a load is known, None where none is;
-    `load_complete` says whether every load was known.
+    `timed_ms` is the length of gaps and work as far as they have one, `timed_work_ms` that of the work
+    alone, pauses between its reps included. `tut_ms` is None where no dose defines it; `nominal` says that an
+    X phase is in it. `isometric_ms` is the time of isometric reps; the pauses of a tempo are not in it. Timed
+    work counts as one rep. `contacts` is None when some are unknown. `known_load_kg` sums kg times reps where
+    a load is known, None where none is; `load_complete` says whether every load was known.
     """
 
     timed_ms: int
@@ -41,7 +39,7 @@ class Figures:
     tut_ms: int | None
     tut_left_ms: int | None
     tut_right_ms: int | None
-    isometric_ms: int | None
+    isometric_ms: int
     nominal: bool
     contacts: Band | None
     known_load_kg: Decimal | None
@@ -117,6 +115,7 @@ def bout_figures(timeline: Timeline, bout: Bout) -> Figures:
     exercise = timeline.exercise_of(bout)
     tut = set_tut_ms(exercise, timeline.plan.fast_ms)
     no_tut = None if tut is None else 0
+    bout_tut = None if tut is None else tut * (2 if exercise.sides is Sides.ALTERNATE else 1)
     load = _volume_load(bout, exercise)
     return Figures(
         timed_ms=bout.before_ms + (bout.work_ms or 0),
@@ -125,10 +124,10 @@ def bout_figures(timeline: Timeline, bout: Bout) -> Figures:
         reps=Band(bout.low, bout.high),
         reps_left=_side_reps(bout, exercise, Side.LEFT),
         reps_right=_side_reps(bout, exercise, Side.RIGHT),
-        tut_ms=None if tut is None else tut * (2 if exercise.sides is Sides.ALTERNATE else 1),
+        tut_ms=bout_tut,
         tut_left_ms=tut if works(bout, exercise, Side.LEFT) else no_tut,
         tut_right_ms=tut if works(bout, exercise, Side.RIGHT) else no_tut,
-        isometric_ms=None if tut is None else _isometric_ms(bout),
+        isometric_ms=(bout_tut or 0) if isinstance(exercise.dose, HoldReps) else 0,
         nominal=isinstance(exercise.dose, TempoReps) and exercise.dose.tempo.explosive,
         contacts=_contacts(timeline.stage_of(bout), exercise, bout),
         known_load_kg=load,
@@ -165,7 +164,7 @@ def together(parts: Iterable[Figures]) -> Figures:
         tut_ms=_sum_known(part.tut_ms for part in all_parts),
         tut_left_ms=_sum_known(part.tut_left_ms for part in all_parts),
         tut_right_ms=_sum_known(part.tut_right_ms for part in all_parts),
-        isometric_ms=_sum_known(part.isometric_ms for part in all_parts),
+        isometric_ms=sum(part.isometric_ms for part in all_parts),
         nominal=any(part.nominal for part in all_parts),
         contacts=_sum_contacts([part.contacts for part in all_parts]),
         known_load_kg=_sum_loads(part.known_load_kg for part in all_parts),
@@ -178,14 +177,6 @@ def _side_reps(bout: Bout, exercise: Exercise, side: Side) -> Band:
         return NO_REPS
     share = 2 if exercise.sides is Sides.ALTERNATE else 1
     return Band(bout.low // share, bout.high // share)
-
-
-def _isometric_ms(bout: Bout) -> int:
-    return sum(
-        span.end_ms - span.start_ms
-        for span in bout.work
-        if span.end_ms is not None and span.phase in ISOMETRIC_PHASES
-    )
 
 
 def _contacts(stage: Stage, exercise: Exercise, bout: Bout) -> Band | None:
