@@ -1,0 +1,119 @@
+"""Which speaker plays: the best that can be had, tried anew at each buffer, and said when it is another."""
+
+from collections.abc import Callable, Sequence
+from typing import Literal
+
+from app.audio.clocks import Clock, MonotonicClock
+from app.audio.samples import Stereo
+from app.audio.speaker.mini import MiniaudioSpeaker
+from app.audio.speaker.port import Speaker
+from app.audio.speaker.silent import SilentSpeaker
+from app.audio.speaker.simple import SimpleaudioSpeaker
+from app.domain.errors import SpeakerError
+
+Preference = Literal["auto", "simpleaudio", "miniaudio", "silent"]
+NO_SOUND = "No sound: {} The session goes on without it; it is tried again at the next bout."
+
+
+class SteadySpeaker:
+    """Several speakers as one that never raises: each buffer goes to the first that takes it."""
+
+    def __init__(self, choices: Sequence[Speaker]) -> None:
+        self._choices = tuple(choices)
+        self._current: Speaker = self._choices[0]
+        self._silent = SilentSpeaker()
+        self._notice: str | None = None
+        self._shift_ms: int | None = None
+
+    @property
+    def name(self) -> str:
+        """The one that played last, or would play first."""
+        return self._current.name
+
+    @property
+    def notice(self) -> str | None:
+        """Why it is another speaker than wanted, or that the device has gone."""
+        if self.lost:
+            return (
+                "The sound device has gone. The session goes on; the sound is tried again at the next bout."
+            )
+        return self._notice
+
+    @property
+    def lost(self) -> bool:
+        """Whether the device went away while it was playing."""
+        return self._current.lost
+
+    @property
+    def latency_ms(self) -> int:
+        """Time from `play` to the sound, the user's own figure before the speaker's."""
+        return self._current.latency_ms if self._shift_ms is None else self._shift_ms
+
+    @latency_ms.setter
+    def latency_ms(self, value: int) -> None:
+        self._shift_ms = value
+
+    def warm_up(self) -> None:
+        """Wake the first speaker that can be had."""
+        self._first(lambda speaker: speaker.warm_up())
+
+    def play(self, samples: Stereo) -> None:
+        """Play samples in place of what plays now, on the first speaker that can be had."""
+        self._first(lambda speaker: speaker.play(samples))
+
+    def stop(self) -> None:
+        """Be silent at once."""
+        self._quietly(self._current.stop)
+
+    def close(self) -> None:
+        """Let every device go."""
+        for speaker in self._choices:
+            self._quietly(speaker.close)
+
+    def _first(self, attempt: Callable[[Speaker], None]) -> None:
+        reasons: list[str] = []
+        for speaker in (*self._choices, self._silent):
+            try:
+                if speaker is not self._current:
+                    self._quietly(self._current.stop)
+                attempt(speaker)
+            except SpeakerError as error:
+                reasons.append(str(error))
+                continue
+            self._current = speaker
+            self._notice = _notice(speaker, reasons)
+            return
+
+    @staticmethod
+    def _quietly(act: Callable[[], None]) -> None:
+        try:
+            act()
+        except SpeakerError:
+            return
+
+
+def choose_speaker(
+    preference: Preference = "auto", *, device: str | None = None, clock: Clock | None = None
+) -> SteadySpeaker:
+    """The speaker for a preference; silence where nothing else can be had, with a notice.
+
+    A named `device` is one of `mini.list_devices()` and is had through miniaudio only.
+    """
+    timer = clock or MonotonicClock()
+    simple = SimpleaudioSpeaker(timer)
+    mini = MiniaudioSpeaker(device, timer)
+    orders: dict[str, tuple[Speaker, ...]] = {
+        "auto": (simple, mini) if device is None else (mini, simple),
+        "simpleaudio": (simple,),
+        "miniaudio": (mini,),
+        "silent": (SilentSpeaker(),),
+    }
+    return SteadySpeaker(orders[preference])
+
+
+def _notice(speaker: Speaker, reasons: list[str]) -> str | None:
+    if not reasons:
+        return speaker.notice
+    if isinstance(speaker, SilentSpeaker):
+        return NO_SOUND.format(reasons[0])
+    return f"Sound plays through {speaker.name}: {reasons[0]}"

@@ -1,0 +1,140 @@
+"""Playing through miniaudio: an open device that is fed silence between buffers, and a choice of devices."""
+
+from collections.abc import Generator
+from typing import Any
+
+import numpy as np
+
+from app.audio.clocks import Clock, MonotonicClock
+from app.audio.samples import CHANNELS, PER_MS, RATE, Stereo
+from app.domain.errors import SpeakerError
+
+BUFFER_MS = 200
+"""The library's thread needs the interpreter for each buffer: beside busy threads 20 ms is too short."""
+STALLED_MS = 1_500
+_NOTHING: Stereo = np.zeros((0, CHANNELS), dtype=np.int16)
+
+
+def list_devices() -> tuple[str, ...]:
+    """Names of the playback devices miniaudio sees; none when it cannot look."""
+    try:
+        return tuple(device["name"] for device in _devices())
+    except Exception:
+        return ()
+
+
+class MiniaudioSpeaker:
+    """A device through miniaudio, the default one unless named."""
+
+    notice: str | None = None
+
+    def __init__(self, device: str | None = None, clock: Clock | None = None) -> None:
+        self.latency_ms = BUFFER_MS
+        self._wanted = device
+        self._clock = clock or MonotonicClock()
+        self._device: Any = None
+        self._feed = _Feed(self._clock)
+
+    @property
+    def name(self) -> str:
+        """The library, and the device where one was named."""
+        return "miniaudio" if self._wanted is None else f"miniaudio: {self._wanted}"
+
+    @property
+    def lost(self) -> bool:
+        """Whether the device has stopped asking for samples."""
+        return self._device is not None and self._clock.now_ms() - self._feed.asked_ms > STALLED_MS
+
+    def warm_up(self) -> None:
+        """Open the device, which then plays silence. Raises SpeakerError when there is none."""
+        if self.lost:
+            self.close()
+        if self._device is None:
+            self._device = self._open()
+
+    def play(self, samples: Stereo) -> None:
+        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+        self.warm_up()
+        self._feed.take(np.ascontiguousarray(samples, dtype=np.int16))
+
+    def stop(self) -> None:
+        """Be silent: the device goes on, fed with nothing."""
+        self._feed.take(_NOTHING)
+
+    def close(self) -> None:
+        """Let the device go."""
+        self._feed.take(_NOTHING)
+        device, self._device = self._device, None
+        if device is not None:
+            device.close()
+
+    def _open(self) -> Any:  # noqa: ANN401
+        try:
+            import miniaudio
+
+            chosen = self._chosen()
+            device = miniaudio.PlaybackDevice(
+                miniaudio.SampleFormat.SIGNED16, CHANNELS, RATE, BUFFER_MS, chosen, app_name="Pacewright"
+            )
+            if device.backend.lower() == "null":
+                device.close()
+                raise SpeakerError("There is no sound device.")
+            self._feed.asked_ms = self._clock.now_ms()
+            device.start(self._feed.serve())
+        except SpeakerError:
+            raise
+        except Exception as error:
+            raise SpeakerError(f"The sound device could not be opened: {error}") from error
+        return device
+
+    def _chosen(self) -> Any:  # noqa: ANN401
+        if self._wanted is None:
+            return None
+        for device in _devices():
+            if device["name"] == self._wanted:
+                return device["id"]
+        raise SpeakerError(f"There is no sound device called '{self._wanted}'.")
+
+
+class _Feed:
+    """Hands the current buffer to the device piece by piece, and silence after it."""
+
+    def __init__(self, clock: Clock) -> None:
+        self._clock = clock
+        self._place: tuple[Stereo, int] = (_NOTHING, 0)
+        self.asked_ms = 0
+
+    def take(self, samples: Stereo) -> None:
+        self._place = (samples, 0)
+
+    def serve(self) -> Generator[Stereo, int, None]:
+        """A generator that has been started: it is sent a number of frames and gives as many."""
+        pieces = self._pieces()
+        next(pieces)
+        return pieces
+
+    def _pieces(self) -> Generator[Stereo, int, None]:
+        wanted = yield _NOTHING
+        while True:
+            self.asked_ms = self._clock.now_ms()
+            place = self._place
+            samples, begin = place
+            piece = samples[begin : begin + wanted]
+            if self._place is place:
+                self._place = (samples, begin + len(piece))
+            missing = wanted - len(piece)
+            if missing:
+                piece = np.concatenate((piece, np.zeros((missing, CHANNELS), dtype=np.int16)))
+            wanted = yield piece
+
+
+def _devices() -> list[dict[str, Any]]:
+    import miniaudio
+
+    found: list[dict[str, Any]] = miniaudio.Devices().get_playbacks()
+    return found
+
+
+def length_ms(samples: Stereo) -> int:
+    """Whole ms that samples last."""
+    return len(samples) // PER_MS

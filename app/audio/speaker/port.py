@@ -1,0 +1,40 @@
+"""What a speaker is: something that plays samples at once, in place of what it was playing."""
+
+from typing import Protocol
+
+from app.audio.samples import Stereo
+
+
+class Speaker(Protocol):
+    """Plays one buffer at a time. Only the one got from `choose_speaker` promises never to raise.
+
+    `latency_ms` is the time from `play` to the sound at the ear, the user's to correct. `notice` is a plain
+    sentence for the user when something is not as it should be, else None. `lost` says that what should be
+    playing has fallen silent.
+    """
+
+    latency_ms: int
+
+    @property
+    def name(self) -> str:
+        """What the user knows it by."""
+
+    @property
+    def notice(self) -> str | None:
+        """What the user should know, or None."""
+
+    @property
+    def lost(self) -> bool:
+        """Whether the device went away while it was playing."""
+
+    def warm_up(self) -> None:
+        """Wake the device with a moment of silence, so that the first cue is not late."""
+
+    def play(self, samples: Stereo) -> None:
+        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+
+    def stop(self) -> None:
+        """Be silent at once."""
+
+    def close(self) -> None:
+        """Let the device go."""

@@ -1,0 +1,26 @@
+"""No sound at all, for a machine without a device and for those who want none."""
+
+from app.audio.samples import Stereo
+
+
+class SilentSpeaker:
+    """Plays nothing and is content."""
+
+    name = "silent"
+    lost = False
+
+    def __init__(self, notice: str | None = None) -> None:
+        self.latency_ms = 0
+        self.notice = notice
+
+    def warm_up(self) -> None:
+        """Nothing to wake."""
+
+    def play(self, samples: Stereo) -> None:
+        """Nothing is heard."""
+
+    def stop(self) -> None:
+        """Silent it is."""
+
+    def close(self) -> None:
+        """Nothing to let go."""

@@ -1,0 +1,96 @@
+"""Playing through simpleaudio: one thread of C for each buffer, which never waits for the interpreter."""
+
+import ctypes
+import sys
+from types import ModuleType
+from typing import Any
+
+import numpy as np
+
+from app.audio.clocks import Clock, MonotonicClock
+from app.audio.samples import CHANNELS, PER_MS, RATE, Stereo, silence
+from app.domain.errors import SpeakerError
+
+TYPICAL_LATENCY_MS = 20
+"""A buffer handed over whole begins at once; what is left is the device. To be calibrated by the user."""
+WARM_UP_MS = 500
+GRACE_MS = 500
+
+
+class SimpleaudioSpeaker:
+    """The system's default device through simpleaudio."""
+
+    name = "simpleaudio"
+    notice: str | None = None
+
+    def __init__(self, clock: Clock | None = None) -> None:
+        self.latency_ms = TYPICAL_LATENCY_MS
+        self._clock = clock or MonotonicClock()
+        self._module: ModuleType | None = None
+        self._playing: Any = None
+        self._samples: Stereo | None = None
+        self._until_ms = 0
+
+    @property
+    def lost(self) -> bool:
+        """Whether its thread ended before the buffer did."""
+        if self._playing is None or self._clock.now_ms() >= self._until_ms - GRACE_MS:
+            return False
+        return not self._playing.is_playing()
+
+    def warm_up(self) -> None:
+        """Play half a second of silence. Raises SpeakerError when there is no device."""
+        self.play(silence(WARM_UP_MS))
+
+    def play(self, samples: Stereo) -> None:
+        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+        self.stop()
+        if not len(samples):
+            return
+        module = self._load()
+        # The library reads this memory while it plays: a copy of our own can be silenced and cannot go away.
+        own = np.array(samples, dtype=np.int16, order="C")
+        try:
+            self._playing = module.play_buffer(own, CHANNELS, own.itemsize, RATE)
+        except Exception as error:
+            raise SpeakerError(f"The sound device could not be opened: {error}") from error
+        self._samples = own
+        self._until_ms = self._clock.now_ms() + len(own) // PER_MS
+
+    def stop(self) -> None:
+        """Be silent: what has not gone to the device yet becomes silence, and the thread is told to end."""
+        if self._samples is not None:
+            self._samples.fill(0)
+        if self._playing is not None:
+            self._playing.stop()
+        self._samples = self._playing = None
+
+    def close(self) -> None:
+        """Fall silent."""
+        self.stop()
+
+    def _load(self) -> ModuleType:
+        if self._module is None:
+            try:
+                import simpleaudio
+            except Exception as error:
+                raise SpeakerError("simpleaudio is not installed for this Python.") from error
+            _hush_alsa()
+            self._module = simpleaudio
+        return self._module
+
+
+_Handler = ctypes.CFUNCTYPE(
+    None, ctypes.c_char_p, ctypes.c_int, ctypes.c_char_p, ctypes.c_int, ctypes.c_char_p
+)
+_say_nothing = _Handler(lambda *_: None)
+
+
+def _hush_alsa() -> None:
+    """Keep ALSA from writing its search for a device on stderr; a sentence of ours says what is wrong."""
+    if sys.platform != "linux":
+        return
+    try:
+        ctypes.CDLL("libasound.so.2").snd_lib_error_set_handler(_say_nothing)
+    except (OSError, AttributeError):
+        return
