@@ -4,7 +4,23 @@ from datetime import UTC, datetime
 
 from hypothesis import strategies as st
 
+from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
+from app.domain.plan import (
+    LEAST_LEAD_IN_MS,
+    LONGEST_SESSION_MS,
+    Exercise,
+    First,
+    Level,
+    Plan,
+    Sides,
+    Stage,
+    StageKind,
+    StageOrder,
+    Words,
+)
 from app.domain.records import RunOutcome, RunSummary
+from app.domain.tempo import Begins, Tempo
+from app.planfile.length import session_ms
 from tests.summaries import SQUAD, summary
 
 ZONES = (
@@ -37,3 +53,115 @@ def summaries(draw: st.DrawFn) -> RunSummary:
         session_rpe=draw(st.none() | st.integers(0, 10)),
         pain=draw(st.none() | st.integers(0, 10)),
     )
+
+
+PHRASES = (
+    "Split squat",
+    "knee follows the toe",
+    'a "quoted" word',
+    "back\\slash",
+    "Füße, 膝, 👣",
+    " spaced ",
+    "= + #",
+)
+ALL_WORDS = Words("lower", "stay", "lift", "let go", "jump", "stick", "step back", "go", "work")
+_UNSEEN = "\u061c\u200e\u200f\u2028\u2029\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"
+
+
+def texts(longest: int = 40) -> st.SearchStrategy[str]:
+    """Any text a plan may hold: on one line, not blank, no controls, no marks of reading direction."""
+    alphabet = st.characters(exclude_categories=("Cc", "Cs"), exclude_characters=_UNSEEN)
+    anything = st.text(alphabet, min_size=1, max_size=longest).filter(lambda text: bool(text.strip()))
+    return st.one_of(*[st.sampled_from(PHRASES)] * 4, anything)
+
+
+@st.composite
+def bands(draw: st.DrawFn, least: int, most: int) -> Band:
+    """A number, or a range, within limits."""
+    low = draw(st.integers(least, most))
+    return Band(low, draw(st.just(low) | st.integers(low, most)))
+
+
+def lengths(least_ms: int = 100, most_ms: int = 12_000) -> st.SearchStrategy[int]:
+    """A length in whole ms, most often of whole seconds."""
+    whole = st.integers(-(-least_ms // 1000), most_ms // 1000).map(lambda seconds: seconds * 1000)
+    return whole | st.integers(least_ms, most_ms)
+
+
+def rep_bands() -> st.SearchStrategy[Band]:
+    """Reps of a set, a number or a range."""
+    return bands(1, 12)
+
+
+@st.composite
+def tempi(draw: st.DrawFn) -> Tempo:
+    """Any tempo of phases up to 6 s in tenths of a second, X where X may be, not all of it 0."""
+    tenth = st.integers(0, 60).map(lambda tenths: tenths * 100)
+    phase = tenth | st.sampled_from([0, 1000, 2000, 3000])
+    tempo = Tempo(draw(phase | st.none()), draw(phase), draw(phase | st.none()), draw(phase))
+    return tempo if tempo != Tempo(0, 0, 0, 0) else Tempo(3000, 0, 1000, 0)
+
+
+def doses() -> st.SearchStrategy[Dose]:
+    """A dose of any kind."""
+    held = st.one_of(
+        bands(1, 12).map(lambda band: Band(band.low * 1000, band.high * 1000)), bands(100, 12_000)
+    )
+    return st.one_of(
+        st.builds(TempoReps, rep_bands(), tempi(), st.sampled_from(Begins)),
+        st.builds(HoldReps, rep_bands(), held, st.just(0) | lengths()),
+        st.builds(StickReps, rep_bands(), held, lengths(), st.just(0) | lengths()),
+        st.builds(SignalReps, rep_bands(), lengths()),
+        st.builds(OwnPaceReps, rep_bands()),
+        st.builds(WorkTime, bands(100, 120_000)),
+    )
+
+
+@st.composite
+def exercises(draw: st.DrawFn) -> Exercise:
+    """Any exercise, its words and numbers within what a plan file may hold."""
+    dose = draw(doses())
+    alternates = not isinstance(dose, OwnPaceReps | WorkTime)
+    sides = draw(st.sampled_from([side for side in Sides if alternates or side is not Sides.ALTERNATE]))
+    few = st.just(()) | st.lists(texts(), max_size=3).map(tuple)
+    word = st.none() | texts(12)
+    return Exercise(
+        name=draw(texts()),
+        dose=dose,
+        target=draw(st.none() | texts()),
+        sides=sides,
+        first=draw(st.sampled_from(First)),
+        sets=draw(st.integers(1, 4)),
+        rest_ms=draw(lengths(0, 180_000)),
+        load_kg=draw(st.none() | st.decimals(0, 1000, places=draw(st.integers(0, 3)))),
+        contacts=draw(st.none() | st.integers(0, 4)),
+        superset=draw(st.sampled_from([None, None, "A", "B"])),
+        setup=draw(st.none() | texts()),
+        cues=draw(few),
+        faults=draw(few),
+        words=draw(st.sampled_from([Words(), ALL_WORDS]) | st.builds(Words, word, word, word, go=word)),
+        picture=draw(st.sampled_from([None, "figures/a.svg", "b.png"])),
+        stop_if=draw(few),
+    )
+
+
+def stages() -> st.SearchStrategy[Stage]:
+    """Any stage of one to three exercises."""
+    inside = st.lists(exercises(), min_size=1, max_size=3).map(tuple)
+    return st.builds(Stage, texts(), st.sampled_from(StageKind), inside)
+
+
+def plans() -> st.SearchStrategy[Plan]:
+    """Any plan that a plan file may hold, of one to three stages."""
+    return st.builds(
+        Plan,
+        title=texts(),
+        stages=st.lists(stages(), min_size=1, max_size=3).map(tuple),
+        author=st.none() | texts(),
+        level=st.sampled_from(Level),
+        order=st.sampled_from(StageOrder),
+        lead_in_ms=lengths(LEAST_LEAD_IN_MS, 15_000),
+        changeover_ms=lengths(0, 90_000),
+        side_change_ms=lengths(0, 30_000),
+        fast_ms=lengths(100, 3_000),
+    ).filter(lambda plan: session_ms(plan) <= LONGEST_SESSION_MS)

@@ -33,7 +33,8 @@ class Table:
     """A table with certain keys.
 
     `check` sees which keys are written and which values were sound, and refuses what does not go together;
-    `rules` says the same in JSON Schema, as far as it can. `elsewhere` tells what to do with other tables' keys.
+    `rules` says the same in JSON Schema, as far as it can. `elsewhere` tells what to do with
+    other tables' keys.
     """
 
     keys: tuple[Key, ...]
