@@ -1,0 +1,71 @@
+"""The documents tell the truth: the commands, the pictures and the files they name are there."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+from app.cli.doors import DOORS
+
+ROOT = Path(__file__).parents[2]
+README = (ROOT / "README.md").read_text(encoding="utf-8")
+DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+COMMANDS = ["bash resources/start.sh", "bash tests/run.sh"]
+CAUTIONS = ["no medical device", "Pain above 5 of 10", "Nothing advances by itself", "never as zero"]
+
+
+def paragraphs(text: str) -> list[str]:
+    """The blocks of a page, as blank lines divide them."""
+    return [block.strip() for block in text.split("\n\n") if block.strip()]
+
+
+def test_the_readme_begins_with_the_job_in_one_paragraph() -> None:
+    title, job, *_ = paragraphs(README)
+    assert title == "# Pacewright"
+    assert job.startswith("Pacewright leads")
+    assert len(job.split()) < 120
+
+
+def test_the_two_commands_come_right_after_the_job() -> None:
+    block = paragraphs(README)[2]
+    assert block.startswith("```")
+    assert [line.split("#")[0].strip() for line in block.splitlines()[1:-1]] == COMMANDS
+
+
+def test_the_readme_has_a_line_for_each_command_and_for_no_other() -> None:
+    section = README.split("## Commands")[1].split("\n## ")[0]
+    assert sorted(re.findall(r"^\| `(\w+)` \|", section, re.MULTILINE)) == sorted(DOORS)
+
+
+@pytest.mark.parametrize("caution", CAUTIONS)
+def test_the_readme_has_the_cautions(caution: str) -> None:
+    assert caution in README
+
+
+@pytest.mark.parametrize("page", [README, DEVELOPERS], ids=["README", "DEVELOPERS"])
+def test_every_file_a_page_links_to_is_there(page: str) -> None:
+    targets = [target for target in re.findall(r"\]\(([^)]+)\)", page) if "://" not in target]
+    assert targets
+    assert [target for target in targets if not (ROOT / target.split("#")[0]).exists()] == []
+
+
+@pytest.mark.parametrize("page", [README, DEVELOPERS], ids=["README", "DEVELOPERS"])
+def test_every_path_a_page_names_is_there(page: str) -> None:
+    named = re.findall(r"`((?!app/_)(?:app|resources|tests|demo_data)/[\w./]*)", page)
+    assert named
+    assert [name for name in named if not (ROOT / name).exists()] == []
+
+
+@pytest.mark.parametrize("heading", ["## How to work here", "## The layers", "## Decisions", "## Changes"])
+def test_the_developers_page_has_its_sections(heading: str) -> None:
+    assert f"\n{heading}\n" in DEVELOPERS
+
+
+@pytest.mark.parametrize(
+    "part", ["**Question**", "**Decision**", "**Reasons**", "**Alternatives**", "**Status**"]
+)
+def test_every_decision_says_its_five_parts(part: str) -> None:
+    section = DEVELOPERS.split("\n## Decisions\n")[1].split("\n## ")[0]
+    decisions = section.split("\n### ")[1:]
+    assert len(decisions) >= 12
+    assert [decision.splitlines()[0] for decision in decisions if part not in decision] == []
