@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from app import __version__
-from app.cli import rehearse
+from app.cli import rehearse, timeline
 
 
 class Door(Protocol):
@@ -22,6 +22,7 @@ class Door(Protocol):
 
 DOORS: dict[str, Door] = {
     "rehearse": cast("Door", rehearse),
+    "timeline": cast("Door", timeline),
 }
 DEFAULT = "open"
 
