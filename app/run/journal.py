@@ -18,5 +18,6 @@ class Journal(Protocol):
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         """Write down facts in order, numbered from `first_number`; a number written before is left as it is.
 
+        The first fact of a run has number 0, and no number may be left out: that raises ValueError.
         A `BoutEnded` folds its bout, and a `RunEnded` closes the run, in the same transaction.
         """

@@ -1,0 +1,90 @@
+"""Between the values of the domain and the columns of the tables."""
+
+import json
+from collections.abc import Sequence
+from dataclasses import asdict
+from hashlib import sha256
+from typing import Any
+
+from sqlalchemy import RowMapping
+
+from app.domain.fold import Closing
+from app.domain.plan import Side, StageKind
+from app.domain.records import (
+    BoutPrescribed,
+    BoutRecord,
+    RunHeader,
+    RunOutcome,
+    RunSummary,
+)
+
+Columns = dict[str, Any]
+
+
+def plan_columns(header: RunHeader) -> Columns:
+    """The row of the plan a run carries out, named by its content."""
+    content = f"{header.plan_title}\n{header.plan_text}".encode()
+    return {"hash": sha256(content).digest(), "title": header.plan_title, "text": header.plan_text}
+
+
+def prescription_columns(prescribed: Sequence[BoutPrescribed]) -> tuple[Columns, list[Columns]]:
+    """The row of a prescription, named by its content, and the rows of its bouts."""
+    bouts = [asdict(bout) for bout in prescribed]
+    name = sha256(json.dumps(bouts, sort_keys=True).encode()).digest()
+    parent: Columns = {"hash": name, "low": sum(bout.low for bout in prescribed)}
+    return parent, [{"prescription_hash": name, **bout} for bout in bouts]
+
+
+def as_prescribed(columns: RowMapping) -> BoutPrescribed:
+    """What a bout asks for, from its row."""
+    kept = {name: value for name, value in columns.items() if name != "prescription_hash"}
+    kept["stage_kind"] = StageKind(kept["stage_kind"])
+    kept["side"] = Side(kept["side"])
+    return BoutPrescribed(**kept)
+
+
+def record_columns(record: BoutRecord) -> Columns:
+    """The figures of one attempt at one bout."""
+    return {
+        "bout": record.bout,
+        "attempt": record.attempt,
+        "outcome": record.outcome.value,
+        "began_ms": record.began_ms,
+        "ended_ms": record.ended_ms,
+        "reps_counted": sum(not rep.missed for rep in record.reps),
+        "reps_clean": sum(rep.clean for rep in record.reps),
+        "reps_stated": record.reps_stated,
+        "rpe": record.rpe,
+        "pain": record.pain,
+    }
+
+
+def course_columns(closing: Closing) -> Columns:
+    """How a run went on, without what was noted."""
+    return {
+        "outcome": None if closing.outcome is None else closing.outcome.value,
+        "elapsed_ms": closing.elapsed_ms,
+        "session_rpe": closing.session_rpe,
+        "lag_ms": closing.lag_ms,
+    }
+
+
+def as_closing(columns: RowMapping) -> Closing:
+    """How a run went on, from its row."""
+    return Closing(
+        None if columns["outcome"] is None else RunOutcome(columns["outcome"]),
+        columns["elapsed_ms"],
+        columns["session_rpe"],
+        columns["lag_ms"],
+    )
+
+
+def as_header(columns: RowMapping) -> RunHeader:
+    """Who carries out which plan, from columns named as in `RunHeader`."""
+    return RunHeader(**columns)
+
+
+def as_summary(columns: RowMapping) -> RunSummary:
+    """A line of a list of runs, from columns named as in `RunSummary`."""
+    outcome = columns["outcome"]
+    return RunSummary(**{**columns, "outcome": None if outcome is None else RunOutcome(outcome)})

@@ -1,0 +1,138 @@
+"""Opens the record: makes the file, brings it to today's schema, and says plainly why it cannot."""
+
+import os
+from collections.abc import Callable
+from contextlib import suppress
+from enum import Enum
+from pathlib import Path
+from types import TracebackType
+from typing import Self
+
+from sqlalchemy import text
+
+from app.domain.errors import NewerStoreError, StoreError
+from app.store.journal import StoreJournal
+from app.store.link import Link
+from app.store.migration import migrate, version_of
+from app.store.queries import Queries
+from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
+from app.store.troubles import in_plain_words, is_folder, missing, not_ours
+
+WAIT_S = 5.0
+"""How long a file that another program is writing to is waited for."""
+
+
+class Database:
+    """An open record, for one thread at a time: `journal` writes, `queries` reads; `with` closes it."""
+
+    def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
+        self._link = link
+        self.path = link.path
+        self.journal = StoreJournal(link, random_bytes)
+        self.queries = Queries(link)
+
+    def close(self) -> None:
+        """Let go of the file; a second time does nothing."""
+        self._link.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        traceback: TracebackType | None,
+    ) -> None:
+        self.close()
+
+
+def open_database(
+    path: Path,
+    *,
+    read_only: bool = False,
+    wait_s: float = WAIT_S,
+    random_bytes: Callable[[int], bytes] = os.urandom,
+) -> Database:
+    """The record in a file; to write, the file is made and brought up to date as needed.
+
+    Raises NewerStoreError when a newer version of the program made it, StoreError with what to do when it
+    cannot be read, or written where that is asked.
+    """
+    path = Path(path)
+    with in_plain_words(path):
+        if path.is_dir():
+            raise is_folder(path)
+        if not read_only:
+            _make_private(path)
+        elif not path.exists():
+            raise missing(path)
+    link = Link(path, read_only=read_only, wait_s=wait_s)
+    try:
+        _make_ready(link)
+    except BaseException:
+        link.close()
+        raise
+    return Database(link, random_bytes)
+
+
+def _make_private(path: Path) -> None:
+    """See that the file is there and its owner's alone; a folder made for it too."""
+    if not path.exists():
+        path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        with suppress(FileExistsError):
+            os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+    elif path.stat().st_mode & 0o077:
+        with suppress(OSError):
+            path.chmod(0o600)
+
+
+class _Make(Enum):
+    EMPTY = "empty"
+    OLDER = "older"
+    OURS = "ours"
+
+
+def _make_ready(link: Link) -> None:
+    make = _make_of(link)
+    if link.read_only:
+        if make is not _Make.OURS:
+            raise StoreError(
+                f"The database {link.path} must be brought up to date before it can be read. "
+                "Open it once where it can be written."
+            )
+        return
+    link.outside_transactions("PRAGMA journal_mode = DELETE")
+    if make is _Make.OURS:
+        _try_writing(link)
+    else:
+        migrate(link)
+
+
+def _make_of(link: Link) -> _Make:
+    with link.reading() as connection:
+        version = version_of(connection)
+        mark = connection.execute(text("PRAGMA application_id")).scalar_one()
+        tables = connection.execute(text("SELECT count(*) FROM sqlite_schema")).scalar_one()
+    if mark == 0 and version == 0 and tables == 0:
+        return _Make.EMPTY
+    if mark != APPLICATION_ID:
+        raise not_ours(link.path)
+    if version > SCHEMA_VERSION:
+        raise NewerStoreError(
+            f"The database {link.path} was made by a newer version of Pacewright: its schema is {version}, "
+            f"this version knows {SCHEMA_VERSION}. Install the newer version, or choose another file with "
+            "--database. Nothing was changed."
+        )
+    return _Make.OURS if version == SCHEMA_VERSION else _Make.OLDER
+
+
+class _Undone(Exception):  # noqa: N818 - no error: it takes a trial back
+    """Ends a trial transaction without keeping anything."""
+
+
+def _try_writing(link: Link) -> None:
+    """Find out now, and not in mid-rep, whether the file can be written. Nothing is kept."""
+    with suppress(_Undone), link.writing() as connection:
+        connection.exec_driver_sql(f"PRAGMA user_version = {SCHEMA_VERSION}")
+        raise _Undone

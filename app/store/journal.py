@@ -1,0 +1,198 @@
+"""The journal in the database: every call is one transaction, on the disk when it returns."""
+
+from collections.abc import Callable, Sequence
+
+from sqlalchemy import Connection, delete, insert, select, update
+
+from app.domain.fold import BoutFact, fold_closing, fold_run
+from app.domain.records import (
+    BoutBegan,
+    BoutEnded,
+    BoutPrescribed,
+    Fact,
+    RunEnded,
+    RunHeader,
+    SessionRated,
+)
+from app.store.conversions import (
+    as_closing,
+    course_columns,
+    plan_columns,
+    prescription_columns,
+    record_columns,
+)
+from app.store.encoding import encode
+from app.store.facts import Numbered, cut, folded_facts, last_folded, loose_facts
+from app.store.identity import RANDOM_BYTES, uuid7
+from app.store.link import Link
+from app.store.rows import (
+    AthleteRow,
+    BoutRecordRow,
+    FactRow,
+    FoldRow,
+    PlanRow,
+    PrescribedBoutRow,
+    PrescriptionRow,
+    RunCourseRow,
+    RunRow,
+)
+
+
+class StoreJournal:
+    """Fills the port `app.run.journal.Journal`. `random_bytes` gives so many, for the names of new rows."""
+
+    def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
+        self._link = link
+        self._random_bytes = random_bytes
+
+    def open_run(self, header: RunHeader, prescribed: Sequence[BoutPrescribed]) -> None:
+        """Write down that a run exists, and what it asks for; the same again changes nothing.
+
+        Raises StoreError when it cannot be kept, ValueError when another run has that name.
+        """
+        plan = plan_columns(header)
+        prescription, bouts = prescription_columns(prescribed)
+        with self._link.writing() as connection:
+            columns = {
+                "id": header.run_id,
+                "athlete_id": self._athlete(connection, header),
+                "plan_hash": plan["hash"],
+                "prescription_hash": prescription["hash"],
+                "started_at": header.started_at,
+                "zone": header.zone,
+                "invented": header.invented,
+            }
+            same_name = select(RunRow.__table__).where(RunRow.id == header.run_id)
+            known = connection.execute(same_name).mappings().first()
+            if known is not None:
+                if dict(known) != columns:
+                    raise ValueError(f"run {header.run_id} is written down already, and is another")
+                return
+            if connection.execute(select(PlanRow.hash).where(PlanRow.hash == plan["hash"])).first() is None:
+                connection.execute(insert(PlanRow), plan)
+            known_hash = select(PrescriptionRow.hash).where(PrescriptionRow.hash == prescription["hash"])
+            if connection.execute(known_hash).first() is None:
+                connection.execute(insert(PrescriptionRow), prescription)
+                if bouts:
+                    connection.execute(insert(PrescribedBoutRow), bouts)
+            connection.execute(insert(RunRow), columns)
+
+    def _athlete(self, connection: Connection, header: RunHeader) -> str:
+        known = select(AthleteRow.id).where(AthleteRow.name == header.athlete).order_by(AthleteRow.id)
+        found = connection.execute(known.limit(1)).scalar_one_or_none()
+        if found is not None:
+            return found
+        moment = int(header.started_at.timestamp() * 1000)
+        new = str(uuid7(moment, self._random_bytes(RANDOM_BYTES)))
+        connection.execute(insert(AthleteRow), {"id": new, "name": header.athlete})
+        return new
+
+    def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
+        """Write down facts in order, numbered from `first_number`; a number written before is left as it is.
+
+        Raises StoreError when they cannot be kept, and then none of them is; ValueError when a fact before
+        them is missing.
+        """
+        with self._link.writing() as connection:
+            loose = loose_facts(connection, self._link.path, run_id)
+            last = loose[-1][0] if loose else last_folded(connection, run_id)
+            if facts and first_number > last + 1:
+                raise ValueError(f"the fact after number {last} of run {run_id} is missing")
+            new = [(number, fact) for number, fact in enumerate(facts, first_number) if number > last]
+            if new:
+                _Addition(connection, self._link, run_id, loose, new).write()
+
+
+class _Addition:
+    """New facts on their way into a run: written, folded where a bout is over, and drawn from."""
+
+    def __init__(
+        self, connection: Connection, link: Link, run_id: str, loose: list[Numbered], new: list[Numbered]
+    ) -> None:
+        self._connection = connection
+        self._path = link.path
+        self._run_id = run_id
+        self._new = new
+        self._stream = [*loose, *new]
+        self._any_loose = bool(loose)
+
+    def write(self) -> None:
+        """Do it all."""
+        known = self._known()
+        self._write_facts()
+        self._draw_records(known)
+        self._draw_course()
+
+    def _known(self) -> list[Fact]:
+        """The facts from which every bout that is spoken of can be drawn."""
+        stream = [fact for _, fact in self._stream]
+        here = {(f.bout, f.attempt) for f in stream if isinstance(f, BoutBegan | BoutEnded)}
+        if self._touched() <= here:
+            return stream
+        return [fact for _, fact in folded_facts(self._connection, self._path, self._run_id)] + stream
+
+    def _touched(self) -> set[tuple[int, int]]:
+        return {(fact.bout, fact.attempt) for _, fact in self._new if isinstance(fact, BoutFact)}
+
+    def _write_facts(self) -> None:
+        pieces, rest = cut(self._stream)
+        run = {"run_id": self._run_id}
+        if pieces:
+            folds = [
+                {**run, "first_number": piece[0][0], "last_number": piece[-1][0], "body": _body(piece)}
+                for piece in pieces
+            ]
+            self._connection.execute(insert(FoldRow), folds)
+        if pieces and self._any_loose:
+            folded = (FactRow.run_id == self._run_id) & (FactRow.number <= pieces[-1][-1][0])
+            self._connection.execute(delete(FactRow).where(folded))
+        unwritten = max(rest[0][0], self._new[0][0]) if rest else 0
+        added = [
+            {**run, "number": number, "body": encode([fact])} for number, fact in rest if number >= unwritten
+        ]
+        if added:
+            self._connection.execute(insert(FactRow), added)
+
+    def _draw_records(self, known: list[Fact]) -> None:
+        touched = self._touched()
+        if not touched:
+            return
+        keys = select(BoutRecordRow.bout, BoutRecordRow.attempt).where(BoutRecordRow.run_id == self._run_id)
+        there = {(bout, attempt) for bout, attempt in self._connection.execute(keys)}
+        new = []
+        for record in fold_run(known):
+            key = (record.bout, record.attempt)
+            if key not in touched:
+                continue
+            columns = record_columns(record)
+            if key not in there:
+                new.append({"run_id": self._run_id, **columns})
+                continue
+            row = (
+                (BoutRecordRow.run_id == self._run_id)
+                & (BoutRecordRow.bout == record.bout)
+                & (BoutRecordRow.attempt == record.attempt)
+            )
+            self._connection.execute(update(BoutRecordRow).where(row).values(columns))
+        if new:
+            self._connection.execute(insert(BoutRecordRow), new)
+
+    def _draw_course(self) -> None:
+        news = [fact for _, fact in self._new if isinstance(fact, RunEnded | SessionRated)]
+        first = self._new[0][0] == 0
+        if not news and not first:
+            return
+        row = select(RunCourseRow.__table__).where(RunCourseRow.run_id == self._run_id)
+        known = self._connection.execute(row).mappings().first()
+        if known is None:
+            columns = {"run_id": self._run_id, **course_columns(fold_closing(news))}
+            self._connection.execute(insert(RunCourseRow), columns)
+            return
+        columns = course_columns(fold_closing(news, as_closing(known)))
+        self._connection.execute(
+            update(RunCourseRow).where(RunCourseRow.run_id == self._run_id).values(columns)
+        )
+
+
+def _body(piece: Sequence[Numbered]) -> bytes:
+    return encode([fact for _, fact in piece])

@@ -1,0 +1,1 @@
+"""The steps that lead from an empty file to today's schema."""

@@ -1,0 +1,188 @@
+"""What is asked of the record: plain values, in few statements."""
+
+from collections.abc import Callable
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Select, and_, case, exists, func, select
+
+from app.domain.errors import StoreError
+from app.domain.fold import fold_run
+from app.domain.records import BoutPrescribed, BoutRecord, Fact, RunHeader, RunSummary
+from app.store.conversions import as_header, as_prescribed, as_summary
+from app.store.facts import folded_facts, loose_facts
+from app.store.link import Link
+from app.store.rows import (
+    AthleteRow,
+    BoutRecordRow,
+    PlanRow,
+    PrescribedBoutRow,
+    PrescriptionRow,
+    RunCourseRow,
+    RunRow,
+)
+
+_Query = Select[*tuple[Any, ...]]
+_Narrow = Callable[[_Query], _Query]
+
+
+class Queries:
+    """Reads a database. Every method raises StoreError when it cannot be read."""
+
+    def __init__(self, link: Link) -> None:
+        self._link = link
+
+    def run_summaries(
+        self, since: datetime | None = None, until: datetime | None = None, athlete: str | None = None
+    ) -> tuple[RunSummary, ...]:
+        """The runs that began, oldest first: from `since` on, before `until`, of one athlete.
+
+        `reps_done` counts every attempt, `reps_met` the last at each bout.
+        """
+        query = _summaries(lambda runs: _narrowed(runs, since, until, athlete))
+        with self._link.reading() as connection:
+            return tuple(map(as_summary, connection.execute(query).mappings()))
+
+    def bouts_of(self, run_id: str) -> tuple[tuple[BoutPrescribed, BoutRecord | None], ...]:
+        """Every bout of a run in order with its record: once an attempt, with None where it was not begun."""
+        asked = (
+            select(PrescribedBoutRow.__table__)
+            .join(RunRow, RunRow.prescription_hash == PrescribedBoutRow.prescription_hash)
+            .where(RunRow.id == run_id)
+            .order_by(PrescribedBoutRow.bout)
+        )
+        with self._link.reading() as connection:
+            prescribed = [as_prescribed(found) for found in connection.execute(asked).mappings()]
+        attempts: dict[int, list[BoutRecord]] = {}
+        for record in fold_run(self.facts_of(run_id)):
+            attempts.setdefault(record.bout, []).append(record)
+        return tuple((bout, record) for bout in prescribed for record in attempts.get(bout.bout, [None]))
+
+    def facts_of(self, run_id: str) -> tuple[Fact, ...]:
+        """Everything that was written down of a run, in order; its number is its place, from 0."""
+        with self._link.reading() as connection:
+            path = self._link.path
+            folded = folded_facts(connection, path, run_id)
+            return tuple(fact for _, fact in (*folded, *loose_facts(connection, path, run_id)))
+
+    def header_of(self, run_id: str) -> RunHeader:
+        """Who carries out which plan. Raises StoreError when there is no such run."""
+        with self._link.reading() as connection:
+            found = connection.execute(_headers().where(RunRow.id == run_id)).mappings().first()
+        if found is None:
+            raise StoreError(f"There is no run {run_id} in {self._link.path}.")
+        return as_header(found)
+
+    def unfinished_runs(self) -> tuple[RunHeader, ...]:
+        """The runs that began and have no end, the latest first."""
+        query = (
+            _headers()
+            .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
+            .where(RunCourseRow.outcome.is_(None))
+            .order_by(RunRow.started_at.desc(), RunRow.id.desc())
+        )
+        with self._link.reading() as connection:
+            return tuple(map(as_header, connection.execute(query).mappings()))
+
+    def athletes(self) -> tuple[str, ...]:
+        """The names of all who have a run, in the order of the alphabet."""
+        query = select(AthleteRow.name).distinct().where(exists().where(RunRow.athlete_id == AthleteRow.id))
+        with self._link.reading() as connection:
+            return tuple(
+                sorted(connection.execute(query).scalars(), key=lambda name: (name.casefold(), name))
+            )
+
+    def run_ids(self) -> frozenset[str]:
+        """The names of all runs, begun or not."""
+        with self._link.reading() as connection:
+            return frozenset(connection.execute(select(RunRow.id)).scalars())
+
+    def holds_real_runs(self) -> bool:
+        """Whether any run was not invented."""
+        with self._link.reading() as connection:
+            return bool(connection.execute(select(exists().where(~RunRow.invented))).scalar_one())
+
+
+def _headers() -> _Query:
+    return (
+        select(
+            RunRow.id.label("run_id"),
+            AthleteRow.name.label("athlete"),
+            PlanRow.title.label("plan_title"),
+            PlanRow.text.label("plan_text"),
+            RunRow.started_at,
+            RunRow.zone,
+            RunRow.invented,
+        )
+        .join(AthleteRow, AthleteRow.id == RunRow.athlete_id)
+        .join(PlanRow, PlanRow.hash == RunRow.plan_hash)
+    )
+
+
+def _narrowed(runs: _Query, since: datetime | None, until: datetime | None, athlete: str | None) -> _Query:
+    if since is not None:
+        runs = runs.where(RunRow.started_at >= since)
+    if until is not None:
+        runs = runs.where(RunRow.started_at < until)
+    if athlete is not None:
+        runs = runs.where(RunRow.athlete_id.in_(select(AthleteRow.id).where(AthleteRow.name == athlete)))
+    return runs
+
+
+def _summaries(narrow: _Narrow) -> _Query:
+    totals = _totals(narrow).subquery()
+    return narrow(
+        select(
+            RunRow.id.label("run_id"),
+            AthleteRow.name.label("athlete"),
+            PlanRow.title.label("plan_title"),
+            RunRow.started_at,
+            RunRow.zone,
+            RunRow.invented,
+            RunCourseRow.outcome,
+            RunCourseRow.elapsed_ms,
+            PrescriptionRow.low.label("reps_prescribed"),
+            func.coalesce(totals.c.reps_met, 0).label("reps_met"),
+            func.coalesce(totals.c.reps_done, 0).label("reps_done"),
+            RunCourseRow.session_rpe,
+            totals.c.pain,
+        )
+        .join(AthleteRow, AthleteRow.id == RunRow.athlete_id)
+        .join(PlanRow, PlanRow.hash == RunRow.plan_hash)
+        .join(PrescriptionRow, PrescriptionRow.hash == RunRow.prescription_hash)
+        .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
+        .outerjoin(totals, totals.c.run_id == RunRow.id)
+        .order_by(RunRow.started_at, RunRow.id)
+    )
+
+
+def _totals(narrow: _Narrow) -> _Query:
+    """Sums by run. The last attempt at a bout is the first when they are counted from the back."""
+    from_the_back = func.row_number().over(
+        partition_by=(BoutRecordRow.run_id, BoutRecordRow.bout), order_by=BoutRecordRow.attempt.desc()
+    )
+    attempts = narrow(
+        select(
+            BoutRecordRow.run_id,
+            func.coalesce(BoutRecordRow.reps_stated, BoutRecordRow.reps_counted).label("done"),
+            PrescribedBoutRow.low,
+            BoutRecordRow.pain,
+            from_the_back.label("from_the_back"),
+        )
+        .join(RunRow, RunRow.id == BoutRecordRow.run_id)
+        .join(
+            PrescribedBoutRow,
+            and_(
+                PrescribedBoutRow.prescription_hash == RunRow.prescription_hash,
+                PrescribedBoutRow.bout == BoutRecordRow.bout,
+            ),
+        )
+    ).subquery()
+    up_to_the_bound = case((attempts.c.done < attempts.c.low, attempts.c.done), else_=attempts.c.low)
+    met = case((attempts.c.from_the_back == 1, up_to_the_bound), else_=0)
+    return select(
+        attempts.c.run_id,
+        func.sum(met).label("reps_met"),
+        func.sum(attempts.c.done).label("reps_done"),
+        func.max(attempts.c.pain).label("pain"),
+    ).group_by(attempts.c.run_id)
