@@ -1,7 +1,9 @@
 """The timeline as a sheet for reading: clock times, one line a bout, then the figures."""
 
 from collections.abc import Iterator
+from decimal import Decimal
 
+from app.domain.dose import WorkTime
 from app.domain.figures import Figures, SessionFigures, session_figures
 from app.domain.plan import Sides
 from app.domain.timeline import Bout, SpanKind, Timeline
@@ -71,7 +73,7 @@ def _bout_line(timeline: Timeline, bout: Bout, start: int, end: int | None) -> s
     which = f"set {bout.set_number} of {exercise.sets}, {_side(timeline, bout)}"
     dose = prescription_text(exercise) + _load(bout)
     before = "" if bout.gap_kind is None else f"after {clock_text(bout.before_ms)} {GAP_WORDS[bout.gap_kind]}"
-    return f"{clock_text(start):>9} {until:>8}  {name:<{NAME_WIDTH}}  {which:<32}  {dose:<44}  {before}"
+    return f"{clock_text(start):>9} {until:>8}  {name:<{NAME_WIDTH}}  {which:<36}  {dose:<44}  {before}"
 
 
 def _side(timeline: Timeline, bout: Bout) -> str:
@@ -85,8 +87,10 @@ def _load(bout: Bout) -> str:
     if bout.load_kg is None:
         return ""
     if bout.other_load_kg not in (None, bout.load_kg):
-        return f", {bout.load_kg} kg {side_word(bout.side).lower()} and {bout.other_load_kg} kg the other"
-    return f", {bout.load_kg} kg"
+        return (
+            f", {_kg(bout.load_kg)} kg {side_word(bout.side).lower()}, {_kg(bout.other_load_kg)} kg the other"
+        )
+    return f", {_kg(bout.load_kg)} kg"
 
 
 def _figure_lines(session: SessionFigures) -> Iterator[str]:
@@ -100,13 +104,12 @@ def _figure_lines(session: SessionFigures) -> Iterator[str]:
 
 
 def _figure_line(name: str, figures: Figures) -> str:
-    more = "+" if figures.open_ended else ""
     about = "~" if figures.nominal else ""
     density = UNKNOWN if figures.density is None else f"{100 * figures.density:.0f} %"
     tut, left, right = (_seconds(ms) for ms in (figures.tut_ms, figures.tut_left_ms, figures.tut_right_ms))
     values = (
-        clock_text(figures.timed_ms) + more,
-        clock_text(figures.timed_work_ms) + more,
+        _length(figures.timed_ms, figures.open_ended),
+        _length(figures.timed_work_ms, figures.open_ended),
         density,
         band_text(figures.reps),
         f"{band_text(figures.reps_left)}/{band_text(figures.reps_right)}",
@@ -123,13 +126,15 @@ def _figure_line(name: str, figures: Figures) -> str:
 def _volume_load(figures: Figures) -> str:
     if figures.known_load_kg is None:
         return UNKNOWN
-    return f"{figures.known_load_kg}" + ("" if figures.load_complete else "+")
+    return _kg(figures.known_load_kg) + ("" if figures.load_complete else "+")
 
 
 def _notes(timeline: Timeline, session: SessionFigures) -> Iterator[str]:
     total = session.figures
     yield ""
     yield "TUT is the time under tension of reps at a tempo and of holds; holds are those of isometric reps."
+    if any(isinstance(timeline.exercise_of(bout).dose, WorkTime) for bout in timeline.bouts):
+        yield "A stretch of timed work counts as one rep."
     if total.nominal:
         yield f"~ nominal: a phase as fast as possible counts as {seconds_text(timeline.plan.fast_ms)} s."
     if total.open_ended:
@@ -137,6 +142,17 @@ def _notes(timeline: Timeline, session: SessionFigures) -> Iterator[str]:
     if not total.load_complete and total.known_load_kg is not None:
         yield "+ at kg x reps: not every load is known."
     yield f"{UNKNOWN} is not known or not defined."
+
+
+def _length(ms: int, open_ended: bool) -> str:
+    """A length; with open-ended work on top it has a plus, and alone that has no length."""
+    if not open_ended:
+        return clock_text(ms)
+    return f"{clock_text(ms)}+" if ms else UNKNOWN
+
+
+def _kg(load: Decimal | None) -> str:
+    return UNKNOWN if load is None else f"{load.normalize():f}"
 
 
 def _seconds(ms: int | None) -> str:
