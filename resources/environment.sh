@@ -37,9 +37,11 @@ give_up() {
 
 # The system's packages ------------------------------------------------------------------------------------------
 
+has_command() { command -v "$1" >/dev/null; }
+
 as_root=()
 may_install() {
-    command -v apt-get >/dev/null || return 1
+    has_command apt-get || return 1
     [[ $EUID == 0 ]] && return
     as_root=(sudo -n)
     sudo -n true 2>/dev/null
@@ -59,23 +61,26 @@ refresh() {
 
 apt_install() { apt install -y --no-install-recommends "$@"; }
 
-# Since 2024 some libraries carry a suffix (libasound2t64): `bring` takes whichever name is known.
-known_package() { [[ $(apt-cache policy "$1" 2>/dev/null) == *Candidate:\ [0-9]* ]]; }
+# Since 2024 some libraries carry a suffix (libasound2t64): bring_missing takes whichever name is known.
+known_package() { has_command apt-cache && [[ $(apt-cache policy "$1" 2>/dev/null) == *Candidate:\ [0-9]* ]]; }
 
-# bring PACKAGE...: installs them, or says the one line that does. Fails when they are not there afterwards.
-bring() {
-    if ! may_install; then
-        if command -v apt-get >/dev/null; then
-            say "missing: $*. To bring it, run: sudo apt-get install -y $*"
-        else
-            say "missing, by the names Debian gives them: $*. Install them with this system's package manager."
-        fi
+# What is missing, by package; filled by the want_... below, brought together by bring_missing.
+missing=()
+
+# bring_missing: installs it, or says the one line that does. Fails when it is not there afterwards.
+bring_missing() {
+    [[ ${#missing[@]} != 0 ]] || return 0
+    if ! has_command apt-get; then
+        say "install with this system's package manager, by the names Debian gives them: ${missing[*]}"
+        return 1
+    elif ! may_install; then
+        say "to bring what is missing, run: sudo apt-get install -y ${missing[*]}"
         return 1
     fi
-    say "bringing by apt: $*"
+    say "bringing by apt: ${missing[*]}"
     local log package packages=()
-    known_package "$1" || refresh
-    for package in "$@"; do
+    known_package "${missing[0]}" || refresh
+    for package in "${missing[@]}"; do
         known_package "$package" || ! known_package "${package}t64" || package=${package}t64
         packages+=("$package")
     done
@@ -89,9 +94,8 @@ bring() {
     rm -f "$log"
 }
 
-# missing_of NAME:PACKAGE... with a test command taking NAME: sets `missing` to the packages of those that fail it.
-missing=()
-missing_of() {
+# want TEST NAME:PACKAGE...: the packages of those names that fail the test.
+want() {
     local test=$1 pair
     shift
     for pair in "$@"; do
@@ -101,40 +105,24 @@ missing_of() {
 
 libraries=
 has_library() { [[ $libraries == *[[:space:]]"$1 "* ]]; }
-has_command() { command -v "$1" >/dev/null; }
 
-system_libraries() {
+want_libraries() {
     [[ $OSTYPE == linux* ]] || return 0
     libraries=$(PATH=$PATH:/usr/sbin:/sbin ldconfig -p 2>/dev/null) || return 0
-    missing=()
-    missing_of has_library "${LIBRARIES[@]}"
-    [[ ${#missing[@]} == 0 ]] || bring "${missing[@]}" || say "going on without: a window or sound may fail"
+    want has_library "${LIBRARIES[@]}"
 }
 
-test_tools() {
-    missing=()
-    missing_of has_command "${TEST_COMMANDS[@]}"
+want_test_tools() {
+    want has_command "${TEST_COMMANDS[@]}"
     if [[ $OSTYPE == linux* ]] && ! compgen -G '/usr/lib/*/alsa-lib/libasound_module_pcm_pulse.so' >/dev/null; then
         missing+=(libasound2-plugins)
     fi
-    [[ ${#missing[@]} == 0 ]] || bring "${missing[@]}" || say "going on without: some tests will fail"
-}
-
-# simpleaudio is built on Linux: a compiler, Python's headers, ALSA's.
-build_tools() {
-    [[ $OSTYPE == linux* ]] || return 0
-    missing=()
-    has_command cc || has_command gcc || missing+=(gcc libc6-dev)
-    [[ -e $ALSA_HEADER ]] || missing+=(libasound2-dev)
-    local header
-    header=$("$1" -c 'import sysconfig; print(sysconfig.get_paths()["include"] + "/Python.h")')
-    [[ -e $header ]] || missing+=("$(basename "$(dirname "$header")")-dev")
-    [[ ${#missing[@]} == 0 ]] || bring "${missing[@]}" || say "going on without: sound may take its second way"
 }
 
 # Python ---------------------------------------------------------------------------------------------------------
 
 readonly GOOD_PYTHON='import sys; sys.exit(sys.version_info < (3, 11))'
+readonly WHOLE_PYTHON='import ctypes, ensurepip, sqlite3, ssl, venv'
 
 # find_python [STATEMENT]: prints the first interpreter that is new enough and runs STATEMENT.
 find_python() {
@@ -148,19 +136,30 @@ find_python() {
     return 1
 }
 
-bring_python() {
+# A Python that is whole, and what simpleaudio is built with on Linux: a compiler, Python's headers, ALSA's.
+want_python() {
     local found version
+    if found=$(find_python "$WHOLE_PYTHON"); then
+        want_build_tools "$("$found" -c 'import sysconfig; print(sysconfig.get_paths()["include"] + "/Python.h")')"
+        return
+    fi
     if found=$(find_python); then
         version=$("$found" -c 'import sys; print("%d.%d" % sys.version_info[:2])')
-        bring "python$version-venv" || give_up "$found cannot make an environment without it."
     else
-        may_install || give_up "there is no Python 3.11 or newer here: install one, then run this again."
-        refresh
+        ! may_install || refresh
         for version in 3.13 3.12 3.11 3; do
-            known_package "python$version-venv" && break
+            ! known_package "python$version-venv" || break
         done
-        bring "python$version" "python$version-venv" || give_up "there is no Python 3.11 or newer here."
     fi
+    missing+=("python$version" "python$version-venv")
+    want_build_tools "/usr/include/python$version/Python.h"
+}
+
+want_build_tools() {
+    [[ $OSTYPE == linux* ]] || return 0
+    has_command cc || has_command gcc || missing+=(gcc libc6-dev)
+    [[ -e $ALSA_HEADER ]] || missing+=(libasound2-dev)
+    [[ -e $1 ]] || missing+=("$(basename "$(dirname "$1")")-dev")
 }
 
 # The virtual environment ----------------------------------------------------------------------------------------
@@ -236,13 +235,15 @@ take_turn() {
     }
 }
 
+bring_or_go_on() { bring_missing || say "going on without: a window, sound or a test may fail"; }
+
 make_environment() {
     local extra=$1 maker
     take_turn
+    finished "$extra" || want_python
+    bring_or_go_on
     finished "$extra" && return
-    find_python 'import venv, ensurepip' >/dev/null || bring_python
-    maker=$(find_python 'import venv, ensurepip') || give_up "there is no Python 3.11 or newer with venv here."
-    build_tools "$maker"
+    maker=$(find_python "$WHOLE_PYTHON") || give_up "there is no Python 3.11 or newer here that can make an environment."
     make_venv "$maker"
     fill_venv "$extra"
 }
@@ -250,7 +251,12 @@ make_environment() {
 prepare() {
     local extra=${1:-base}
     unset PYTHONPATH PYTHONHOME PYTHONDONTWRITEBYTECODE
-    system_libraries
-    [[ $extra == base ]] || test_tools
-    finished "$extra" || (make_environment "$extra")
+    missing=()
+    want_libraries
+    [[ $extra == base ]] || want_test_tools
+    if finished "$extra"; then
+        bring_or_go_on
+    else
+        (make_environment "$extra")
+    fi
 }

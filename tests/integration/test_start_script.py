@@ -101,7 +101,8 @@ APT_CACHE = """#!{bash}
 exit 0
 """
 APT_GET = """#!{bash}
-echo "apt ${{*: -2}}" >>"{calls}"
+[[ " $* " == *" install "* ]] || exit 0
+echo "apt install ${{*##*--no-install-recommends }}" >>"{calls}"
 cp "{kept}" "{commands}/python3.12"
 """
 
@@ -264,4 +265,6 @@ def test_a_missing_python_is_brought_by_apt(checkout: Checkout, tmp_path: Path) 
         command.chmod(0o755)
     done = checkout.start("check")
     assert done.returncode == 0, done.stderr
-    assert "apt python3.12 python3.12-venv" in checkout.called()
+    installed = checkout.called()[0]
+    assert installed.startswith("apt install ")
+    assert {"python3.12", "python3.12-venv", "python3.12-dev"} <= set(installed.split())
