@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from app import __version__
-from app.cli import rehearse, timeline
+from app.cli import check, rehearse, schema, timeline
 
 
 class Door(Protocol):
@@ -21,7 +21,9 @@ class Door(Protocol):
 
 
 DOORS: dict[str, Door] = {
+    "check": cast("Door", check),
     "rehearse": cast("Door", rehearse),
+    "schema": cast("Door", schema),
     "timeline": cast("Door", timeline),
 }
 DEFAULT = "open"

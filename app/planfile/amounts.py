@@ -28,6 +28,8 @@ TEMPO_PATTERN = (
     + r")\s*$"
 )
 
+ALL_ZERO_PATTERN = r"^[-/:.0\s]*$"
+
 
 def _numeric(value: object) -> bool:
     return isinstance(value, int | float | Decimal) and not isinstance(value, bool)
@@ -42,9 +44,8 @@ def _exact(value: object) -> Decimal:
 
 
 def _not_a_number(value: object) -> str:
-    if isinstance(value, str):
-        return f"this must be a number, not the text {shown(value)}; write it without quotes"
-    return f"this must be a number, not {shown(value)}"
+    right = "write a number, without quotes" if isinstance(value, str) else "write a number"
+    return f"this must be a number, not {shown(value)}; {right}"
 
 
 def tidy(number: Decimal) -> Decimal:
@@ -218,4 +219,4 @@ class TempoText:
 
     def schema(self) -> Schema:
         """A pattern of the accepted spellings."""
-        return {"type": "string", "pattern": TEMPO_PATTERN}
+        return {"type": "string", "pattern": TEMPO_PATTERN, "not": {"pattern": ALL_ZERO_PATTERN}}

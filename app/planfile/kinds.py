@@ -14,8 +14,7 @@ from app.planfile.shown import BIDI_MARKS, choices, code_point, shown, suggestio
 LONGEST_TEXT = 500
 MOST_IN_A_LIST = 20
 
-_UNSEEN = r"\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069"
-TEXT_PATTERN = rf"^[^{_UNSEEN}]*[^\s{_UNSEEN}][^{_UNSEEN}]*$"
+_UNSEEN = r"[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]"
 
 Schema = dict[str, Any]
 
@@ -66,7 +65,7 @@ class Text:
 
     def schema(self) -> Schema:
         """A string of limited length without unseen characters."""
-        return {"type": "string", "minLength": 1, "maxLength": LONGEST_TEXT, "pattern": TEXT_PATTERN}
+        return {"type": "string", "maxLength": LONGEST_TEXT, "pattern": r"\S", "not": {"pattern": _UNSEEN}}
 
 
 def _hidden_message(character: str) -> str:
@@ -166,5 +165,5 @@ class PicturePath:
 
     def schema(self) -> Schema:
         """A string that neither begins at a root nor climbs."""
-        climbs = {"pattern": r"^(/|~|[A-Za-z]:)|\\|(^|/)\.\.(/|$)"}
-        return {**Text().schema(), "not": climbs}
+        outside = {"pattern": r"^(/|~|[A-Za-z]:)|\\|(^|/)\.\.(/|$)"}
+        return {**Text().schema(), "not": {"anyOf": [{"pattern": _UNSEEN}, outside]}}

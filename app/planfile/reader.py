@@ -18,6 +18,7 @@ from app.domain.units import clock_text
 from app.planfile.doses import FORMS
 from app.planfile.form import PLAN
 from app.planfile.length import session_ms
+from app.planfile.positions import Positions
 from app.planfile.report import Report
 from app.planfile.source import read_text
 from app.planfile.syntax import parse_toml
@@ -35,7 +36,7 @@ def parse_plan(text: str, file: str, folder: Path | None) -> Plan:
     Raises FileProblemsError with every problem of the text.
     """
     parsed = parse_toml(text.replace("\r\n", "\n"))
-    report = Report(file, parsed)
+    report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
     values = None if parsed.document is None else PLAN.read(parsed.document, report.refuse)
     if values is not None and folder is not None:
         _check_pictures(values, folder, report)

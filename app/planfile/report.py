@@ -1,18 +1,41 @@
 """Gathers every problem of one file, and finds where each stands."""
 
+from collections.abc import Callable, Iterable, Set
+from typing import Protocol
+
 from app.domain.errors import FileProblemsError, Problem
-from app.planfile.positions import Place, Positions
-from app.planfile.syntax import Parsed
+from app.planfile.positions import Place
 
 MOST_PROBLEMS = 500
 
 
-class Report:
-    """The problems of one file so far."""
+class Places(Protocol):
+    """Knows where in a file things stand: line and column from 1."""
 
-    def __init__(self, file: str, parsed: Parsed) -> None:
+    def of_key(self, path: Place) -> tuple[int, int]:
+        """Where a key stands, or the nearest thing around it."""
+
+    def of_value(self, path: Place) -> tuple[int, int]:
+        """Where a value stands, or the nearest thing around it."""
+
+
+class Report:
+    """The problems of one file so far, `begun` being those found on the way to its values.
+
+    `places` is asked for only when there is something to place. Nothing more is said about lines in `broken`.
+    """
+
+    def __init__(
+        self,
+        file: str,
+        places: Callable[[], Places],
+        begun: Iterable[Problem] = (),
+        broken: Set[int] = frozenset(),
+    ) -> None:
         self._file = file
-        self._parsed = parsed
+        self._places = places
+        self._begun = tuple(begun)
+        self._broken = broken
         self._found: list[tuple[Place, bool, str]] = []
 
     def refuse(self, message: str, *place: str | int, key: bool = False) -> None:
@@ -23,19 +46,19 @@ class Report:
     @property
     def clean(self) -> bool:
         """Whether nothing is wrong so far."""
-        return not self._found and not self._parsed.problems
+        return not self._found and not self._begun
 
     def error(self) -> FileProblemsError:
         """All problems, in the order of the file, as an error to raise."""
         return FileProblemsError(self._file, self._problems())
 
     def _problems(self) -> tuple[Problem, ...]:
-        problems = set(self._parsed.problems)
+        problems = set(self._begun)
         if self._found:
-            positions = Positions(self._parsed.text)
+            places = self._places()
             for path, key, message in self._found:
-                line, column = positions.of_key(path) if key else positions.of_value(path)
-                if line not in self._parsed.broken:
+                line, column = places.of_key(path) if key else places.of_value(path)
+                if line not in self._broken:
                     problems.add(Problem(line, column, message))
         if len(self._found) >= MOST_PROBLEMS:
             problems.add(Problem(0, 0, f"there are more than {MOST_PROBLEMS} problems; mend these first"))

@@ -98,7 +98,7 @@ class Tables:
             refuse(f"the list is empty; begin a first table with {self.header}")
         if len(value) > self.most:
             refuse(f"there are {len(value)} of these; write {self.most} at most", self.most)
-        return [read for read in self._each(value[: self.most], refuse) if read is not None]
+        return [read or {} for read in self._each(value[: self.most], refuse)]
 
     def _each(self, value: list[object], refuse: Refuse) -> Iterable[dict[str, Any] | None]:
         return (self.table.read(item, below(refuse, index)) for index, item in enumerate(value))

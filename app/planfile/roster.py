@@ -1,0 +1,183 @@
+"""Rosters: who there is, and what of a plan is different for whom. Written as TOML, or as CSV by a spreadsheet.
+
+TOML, the fuller form; every key but `name` may be left out:
+
+    format = 1
+    club = "Samphire Bay Handball"
+
+    [[athlete]]
+    name = "Ines"
+    first = "right"                        # the side that begins, whatever the plan says
+    notes = "Left shoulder tired after long throws."
+
+      [[athlete.exercise]]
+      name = "Split squat"                 # as the plan names it
+      reps = [6, 8]                        # a number, or a range
+      load_kg = { left = 4, right = 5.5 }  # or one number for both sides
+
+CSV: a first line with the names of the columns, in any order; `name` is the only one that must be there. One line
+an athlete, or several with the same name, one for each exercise and side that is different; `side` is left, right
+or empty for both; a range of reps is written 6-8. Comma, semicolon or tab between the cells; where it is the
+semicolon, numbers may have a decimal comma.
+
+    name,first,exercise,side,load_kg,reps,notes
+    Ines,right,Split squat,left,4,6-8,Left shoulder tired after long throws.
+    Ines,,Split squat,right,5.5,,
+"""
+
+import re
+from collections.abc import Set
+from dataclasses import dataclass
+from decimal import Decimal
+from pathlib import Path
+
+from app.domain.athlete import Athlete
+from app.domain.plan import Plan, Side
+from app.planfile.amounts import Count, Format, Load, Ranged
+from app.planfile.keys import FORMAT, MOST_EXERCISES, MOST_REPS
+from app.planfile.kinds import Refuse, Schema, Text, Word
+from app.planfile.positions import Positions
+from app.planfile.report import Report
+from app.planfile.roster_csv import parse_csv
+from app.planfile.shown import shown
+from app.planfile.source import read_text
+from app.planfile.syntax import parse_toml
+from app.planfile.tables import Key, Table, Tables, Values
+
+MOST_ATHLETES = 500
+
+_ATHLETE_HEADER = re.compile(r"^[ \t]*\[\[[ \t]*athlete[ \t]*\]\]", re.MULTILINE)
+
+
+@dataclass(frozen=True, slots=True)
+class SideLoads:
+    """Loads in kg: one number for both sides, or a table with left, right or each of them."""
+
+    def read(self, value: object, refuse: Refuse) -> dict[Side, Decimal] | None:
+        """The loads by side, BOTH where it is one number."""
+        if not isinstance(value, dict):
+            load = Load().read(value, refuse)
+            return None if load is None else {Side.BOTH: load}
+        loads = _SIDES.read(value, refuse)
+        return None if loads is None else {Side(side): load for side, load in loads.items()}
+
+    def schema(self) -> Schema:
+        """A number or an object."""
+        return {"anyOf": [Load().schema(), _SIDES.schema()]}
+
+
+def _check_override(written: Set[str], _values: Values, refuse: Refuse) -> None:
+    if not written & {"reps", "load_kg"}:
+        refuse("nothing is different here; write reps or load_kg, or leave the exercise out", key=True)
+
+
+def _check_names(_written: Set[str], values: Values, refuse: Refuse) -> None:
+    _refuse_twice("exercise", values, refuse)
+
+
+def _check_roster(_written: Set[str], values: Values, refuse: Refuse) -> None:
+    _refuse_twice("athlete", values, refuse)
+
+
+def _refuse_twice(of: str, values: Values, refuse: Refuse) -> None:
+    seen: set[str] = set()
+    for index, item in enumerate(values.get(of, ())):
+        name = item.get("name")
+        if name in seen:
+            refuse(f"{shown(name)} stands here for the second time; keep one of the two", of, index, "name")
+        seen.add(name)
+
+
+_SIDES = Table(
+    (Key("left", Load(), "Load on the left in kg."), Key("right", Load(), "Load on the right in kg.")),
+)
+OVERRIDE = Table(
+    (
+        Key("name", Text(), "The exercise, as the plan names it.", required=True, example='name = "..."'),
+        Key("reps", Ranged(Count(1, MOST_REPS)), "Reps in place of the plan's, a number or a range."),
+        Key("load_kg", SideLoads(), "Load in kg in place of the plan's, one number or { left = , right = }."),
+    ),
+    check=_check_override,
+)
+ATHLETE = Table(
+    (
+        Key("name", Text(), "The athlete.", required=True, example='name = "..."'),
+        Key(
+            "first",
+            Word((Side.LEFT.value, Side.RIGHT.value)),
+            "The side that begins, whatever the plan says.",
+        ),
+        Key("notes", Text(), "What the practitioner should have in mind."),
+        Key("exercise", Tables(OVERRIDE, MOST_EXERCISES, "[[athlete.exercise]]"), "What is different."),
+    ),
+    check=_check_names,
+)
+ROSTER = Table(
+    (
+        Key("format", Format(FORMAT), "Version of the file format.", required=True, example="format = 1"),
+        Key("club", Text(), "Whose roster it is."),
+        Key(
+            "athlete",
+            Tables(ATHLETE, MOST_ATHLETES, "[[athlete]]"),
+            "The athletes.",
+            required=True,
+            example="a first athlete under [[athlete]]",
+        ),
+    ),
+    check=_check_roster,
+)
+
+
+def read_roster(path: Path) -> tuple[Athlete, ...]:
+    """The athletes of a roster in the order of the file, as CSV where the file's name ends so, else as TOML.
+
+    Raises FileProblemsError with every problem of the file.
+    """
+    text = read_text(path)
+    return (
+        parse_roster_csv(text, str(path)) if path.suffix.lower() == ".csv" else parse_roster(text, str(path))
+    )
+
+
+def parse_roster(text: str, file: str) -> tuple[Athlete, ...]:
+    """The athletes of a TOML roster. Raises FileProblemsError with every problem of the text."""
+    parsed = parse_toml(text.replace("\r\n", "\n"))
+    report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
+    return _athletes(parsed.document, report)
+
+
+def parse_roster_csv(text: str, file: str) -> tuple[Athlete, ...]:
+    """The athletes of a CSV roster. Raises FileProblemsError with every problem of the text."""
+    sheet = parse_csv(text.replace("\r\n", "\n"))
+    return _athletes(sheet.document, Report(file, lambda: sheet, sheet.problems))
+
+
+def is_roster(text: str) -> bool:
+    """Whether a TOML text looks like a roster rather than a plan."""
+    return _ATHLETE_HEADER.search(text) is not None
+
+
+def unmatched(athlete: Athlete, plan: Plan) -> tuple[str, ...]:
+    """The exercises an athlete has something of their own for and the plan does not have, in order."""
+    known = {exercise.name for stage in plan.stages for exercise in stage.exercises}
+    named = dict.fromkeys([*(exercise for exercise, _ in athlete.loads_kg), *athlete.reps])
+    return tuple(name for name in named if name not in known)
+
+
+def _athletes(document: dict[str, object] | None, report: Report) -> tuple[Athlete, ...]:
+    values = None if document is None else ROSTER.read(document, report.refuse)
+    if values is None or not report.clean:
+        raise report.error()
+    return tuple(_athlete(athlete) for athlete in values["athlete"])
+
+
+def _athlete(values: Values) -> Athlete:
+    overrides = values.get("exercise", ())
+    loads = {
+        (override["name"], side): load
+        for override in overrides
+        for side, load in override.get("load_kg", {}).items()
+    }
+    reps = {override["name"]: override["reps"] for override in overrides if "reps" in override}
+    first = Side(values["first"]) if "first" in values else None
+    return Athlete(values["name"], first, loads, reps, values.get("notes"))

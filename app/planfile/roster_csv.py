@@ -1,0 +1,203 @@
+"""The CSV form of a roster, turned into what the TOML form would have said, every cell keeping its place."""
+
+import csv
+import io
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from decimal import Decimal
+from typing import Any
+
+from app.domain.errors import Problem
+from app.planfile.positions import Place
+from app.planfile.shown import choices, shown, suggestion
+
+COLUMNS = ("name", "first", "exercise", "side", "load_kg", "reps", "notes")
+SIDES = ("left", "right", "both")
+
+_DELIMITERS = ",;\t"
+_RANGE = re.compile(r"\s*([0-9]+)\s*[-–]\s*([0-9]+)\s*\Z")
+_WHOLE = re.compile(r"\s*-?[0-9]{1,9}\s*\Z")
+_DECIMAL = re.compile(r"\s*-?[0-9]{1,9}\.[0-9]{1,9}\s*\Z")
+_GUARDED = re.compile(r"'(?=[-=+@\t\r])")
+
+
+@dataclass(slots=True)
+class Sheet:
+    """A CSV text as the TOML form says it: its values, where each stands, and what is wrong already."""
+
+    document: dict[str, Any] = field(default_factory=dict)
+    places: dict[Place, tuple[int, int]] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+    def of_key(self, path: Place) -> tuple[int, int]:
+        """Where the row or cell at the end of a path stands, or the nearest thing around it."""
+        for length in range(len(path), 0, -1):
+            if path[:length] in self.places:
+                return self.places[path[:length]]
+        return 1, 1
+
+    def of_value(self, path: Place) -> tuple[int, int]:
+        """The same: in a table of cells the value is its own key."""
+        return self.of_key(path)
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One cell: its text without blanks around it, and its line and column."""
+
+    text: str
+    place: tuple[int, int]
+
+
+Row = dict[str, Cell]
+
+
+def parse_csv(text: str) -> Sheet:
+    """Turn a CSV text whose lines end with a line feed into a sheet."""
+    sheet = Sheet()
+    athletes: list[dict[str, Any]] = []
+    by_name: dict[str, int] = {}
+    for row in _rows(text, sheet):
+        name = row["name"]
+        if not name.text:
+            sheet.problems.append(Problem(*name.place, "the row has no name; write whose it is"))
+            continue
+        if name.text not in by_name:
+            by_name[name.text] = len(athletes)
+            athletes.append({"name": name.text})
+            sheet.places["athlete", by_name[name.text]] = name.place
+        _merge(athletes[by_name[name.text]], ("athlete", by_name[name.text]), row, sheet)
+    sheet.document = {"format": 1, "athlete": athletes}
+    return sheet
+
+
+def _rows(text: str, sheet: Sheet) -> Iterator[Row]:
+    """The rows below the first line, by column; what is wrong with the form of the file is taken down."""
+    first_line = text.partition("\n")[0]
+    delimiter = max(_DELIMITERS, key=first_line.count)
+    lines = text.split("\n")
+    reader = csv.reader(io.StringIO(text), delimiter=delimiter, strict=True)
+    columns: list[str] = []
+    while True:
+        start = reader.line_num
+        try:
+            values = next(reader, None)
+        except csv.Error:
+            message = "the quotes of this row do not match; close each, and write a quote in text twice"
+            sheet.problems.append(Problem(reader.line_num, 1, message))
+            return
+        if values is None:
+            return
+        cells = _cells(values, lines[start], start + 1, delimiter)
+        if not columns:
+            columns = _columns(cells, sheet)
+            if not columns:
+                return
+        elif any(cell.text for cell in cells):
+            yield _row(columns, cells, sheet)
+
+
+def _cells(values: list[str], line: str, number: int, delimiter: str) -> list[Cell]:
+    mark = re.escape(delimiter)
+    starts = [
+        match.start() for match in re.finditer(rf'(?:(?<={mark})|^)(?:"(?:[^"]|"")*"?|[^{mark}"])*', line)
+    ]
+    comma = delimiter == ";"
+    cells = []
+    for index, value in enumerate(values):
+        text = _GUARDED.sub("", value.strip(), count=1) if value.strip().startswith("'") else value.strip()
+        if comma:
+            text = re.sub(r"\A(-?[0-9]+),([0-9]+)\Z", r"\1.\2", text)
+        column = starts[index] + 1 if index < len(starts) else len(line) + 1
+        cells.append(Cell(text, (number, column)))
+    return cells
+
+
+def _columns(cells: list[Cell], sheet: Sheet) -> list[str]:
+    names = [cell.text.casefold() for cell in cells]
+    for index, (name, cell) in enumerate(zip(names, cells, strict=True)):
+        if name not in COLUMNS:
+            near = suggestion(name, COLUMNS)
+            right = f'did you mean "{near}"?' if near else f"the columns known here are {', '.join(COLUMNS)}"
+            sheet.problems.append(Problem(*cell.place, f"unknown column {shown(cell.text)}; {right}"))
+        elif name in names[:index]:
+            sheet.problems.append(
+                Problem(*cell.place, f"the column {name} stands here twice; keep one of them")
+            )
+    if "name" not in names:
+        message = (
+            'the first line has no column "name"; begin with name,first,exercise,side,load_kg,reps,notes'
+        )
+        sheet.problems.append(Problem(1, 1, message))
+        return []
+    return names
+
+
+def _row(columns: list[str], cells: list[Cell], sheet: Sheet) -> Row:
+    if len(cells) > len(columns):
+        message = f"the row has more than {len(columns)} cells; put text with commas in quotes"
+        sheet.problems.append(Problem(*cells[len(columns)].place, message))
+    end = cells[-1].place
+    row = {name: Cell("", end) for name in COLUMNS}
+    row.update({name: cell for name, cell in zip(columns, cells, strict=False) if name in COLUMNS})
+    return row
+
+
+def _merge(athlete: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
+    """Add what a row says to its athlete."""
+    for key in ("first", "notes"):
+        if row[key].text:
+            _put(athlete, key, row[key].text, row[key], (*place, key), sheet)
+    if row["exercise"].text:
+        exercises = athlete.setdefault("exercise", [])
+        names = [exercise["name"] for exercise in exercises]
+        if row["exercise"].text not in names:
+            names.append(row["exercise"].text)
+            exercises.append({"name": row["exercise"].text})
+            sheet.places[(*place, "exercise", len(exercises) - 1)] = row["exercise"].place
+        index = names.index(row["exercise"].text)
+        _merge_exercise(exercises[index], (*place, "exercise", index), row, sheet)
+    else:
+        for key in ("side", "load_kg", "reps"):
+            if row[key].text:
+                message = f"{key} without an exercise; name the exercise in the same row"
+                sheet.problems.append(Problem(*row[key].place, message))
+
+
+def _merge_exercise(exercise: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
+    if row["reps"].text:
+        _put(exercise, "reps", _amount(row["reps"].text), row["reps"], (*place, "reps"), sheet)
+    side = row["side"].text.casefold()
+    if side and side not in SIDES:
+        message = f"{shown(row['side'].text)} is no side; write {choices(SIDES)}, or nothing for both"
+        sheet.problems.append(Problem(*row["side"].place, message))
+    elif row["load_kg"].text and side in ("left", "right"):
+        loads = exercise.setdefault("load_kg", {})
+        if isinstance(loads, dict):
+            _put(loads, side, _amount(row["load_kg"].text), row["load_kg"], (*place, "load_kg", side), sheet)
+        else:
+            _twice("load_kg", row["load_kg"], sheet)
+    elif row["load_kg"].text:
+        _put(exercise, "load_kg", _amount(row["load_kg"].text), row["load_kg"], (*place, "load_kg"), sheet)
+
+
+def _put(table: dict[str, Any], key: str, value: object, cell: Cell, place: Place, sheet: Sheet) -> None:
+    if key in table and table[key] != value:
+        _twice(key, cell, sheet)
+    table.setdefault(key, value)
+    sheet.places.setdefault(place, cell.place)
+
+
+def _twice(key: str, cell: Cell, sheet: Sheet) -> None:
+    message = f"another row says something else about {key}; keep one of them"
+    sheet.problems.append(Problem(*cell.place, message))
+
+
+def _amount(text: str) -> object:
+    """A cell as a number or a range; as text where it is neither, for the reader to refuse."""
+    if match := _RANGE.match(text):
+        return [int(bound[:9]) for bound in match.groups()]
+    if _WHOLE.match(text):
+        return int(text)
+    return Decimal(text.strip()) if _DECIMAL.match(text) else text
