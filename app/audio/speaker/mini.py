@@ -43,27 +43,40 @@ class MiniaudioSpeaker:
     @property
     def lost(self) -> bool:
         """Whether the device has stopped asking for samples."""
-        return self._device is not None and self._clock.now_ms() - self._feed.asked_ms > STALLED_MS
+        running = self._device is not None and self._device.running
+        return running and self._clock.now_ms() - self._feed.asked_ms > STALLED_MS
 
     def warm_up(self) -> None:
-        """Open the device, which then plays silence. Raises SpeakerError when there is none."""
-        if self.lost:
-            self.close()
-        if self._device is None:
-            self._device = self._open()
+        """Open the device and let it play silence. Raises SpeakerError when there is none."""
+        self.play(_NOTHING)
 
     def play(self, samples: Stereo) -> None:
         """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
-        self.warm_up()
+        self.stop()
+        if self._device is None:
+            self._device = self._open()
         self._feed.take(np.ascontiguousarray(samples, dtype=np.int16))
+        try:
+            self._device.start(self._feed.serve())
+        except Exception as error:
+            self.close()
+            raise SpeakerError(f"The sound device could not be started: {error}") from error
 
     def stop(self) -> None:
-        """Be silent: the device goes on, fed with nothing."""
+        """Be silent at once: what the device holds is thrown away."""
         self._feed.take(_NOTHING)
+        if self._device is None:
+            return
+        if self.lost:
+            self.close()
+            return
+        try:
+            self._device.stop()
+        except Exception:
+            self.close()
 
     def close(self) -> None:
         """Let the device go."""
-        self._feed.take(_NOTHING)
         device, self._device = self._device, None
         if device is not None:
             device.close()
@@ -79,8 +92,6 @@ class MiniaudioSpeaker:
             if device.backend.lower() == "null":
                 device.close()
                 raise SpeakerError("There is no sound device.")
-            self._feed.asked_ms = self._clock.now_ms()
-            device.start(self._feed.serve())
         except SpeakerError:
             raise
         except Exception as error:
@@ -105,7 +116,9 @@ class _Feed:
         self.asked_ms = 0
 
     def take(self, samples: Stereo) -> None:
+        """From now on these are handed out, from their beginning."""
         self._place = (samples, 0)
+        self.asked_ms = self._clock.now_ms()
 
     def serve(self) -> Generator[Stereo, int, None]:
         """A generator that has been started: it is sent a number of frames and gives as many."""
