@@ -10,7 +10,6 @@ from app.planfile.keys import (
     MOST_STAGES,
     PLAN_KEYS,
     STAGE_KEYS,
-    WORD_KEYS,
 )
 from app.planfile.kinds import Refuse, Schema
 from app.planfile.shown import choices
@@ -18,7 +17,7 @@ from app.planfile.tables import Key, Table, Tables, Values
 
 _ABOVE = "write it above the first [[stage]]"
 _UNDER = "write it under a [[stage.exercise]]"
-_EXERCISE_NAMES = frozenset(key.name for key in (*EXERCISE_KEYS, *DOSE_KEYS)) - {"name"} | {"words"}
+_EXERCISE_NAMES = frozenset(key.name for key in EXERCISE_KEYS) - {"name"}
 _PLAN_NAMES = frozenset(key.name for key in PLAN_KEYS)
 
 
@@ -74,9 +73,8 @@ def _form_rule(form: DoseForm) -> Schema:
     }
 
 
-WORDS = Table(WORD_KEYS)
 EXERCISE = Table(
-    (*EXERCISE_KEYS, *DOSE_KEYS, Key("words", WORDS, "What is said and shown for a phase.")),
+    EXERCISE_KEYS,
     check=_check_exercise,
     rules=_dose_rules(),
     elsewhere=dict.fromkeys(_PLAN_NAMES, _ABOVE),

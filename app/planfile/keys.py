@@ -15,7 +15,7 @@ from app.domain.dose import (
 from app.domain.tempo import Begins
 from app.planfile.amounts import LONGEST_GAP_MS, Count, Format, Load, Ranged, Seconds, TempoText
 from app.planfile.kinds import Letter, PicturePath, Text, Texts, Word
-from app.planfile.tables import Key
+from app.planfile.tables import Key, Table
 
 FORMAT = 1
 MOST_STAGES = 10
@@ -80,7 +80,7 @@ STAGE_KEYS: tuple[Key, ...] = (
     ),
 )
 
-EXERCISE_KEYS: tuple[Key, ...] = (
+_FIRST_KEYS: tuple[Key, ...] = (
     Key("name", Text(), "What the exercise is called.", required=True, example='name = "..."'),
     Key("target", Text(), "One muscle or group."),
     Key("sides", _words_of(domain.Sides), "How the exercise is shared between the sides.", default="both"),
@@ -91,24 +91,6 @@ EXERCISE_KEYS: tuple[Key, ...] = (
         default="left",
     ),
     Key("sets", Count(1, MOST_SETS), "Sets; a set of each side is a bout left and a bout right.", default=1),
-    Key(
-        "rest",
-        _gap(),
-        "Seconds after each set but the exercise's last.",
-        default=_seconds(domain.DEFAULT_REST_MS),
-    ),
-    Key("load_kg", Load(), "Load in kg."),
-    Key(
-        "contacts",
-        Count(0, MOST_CONTACTS),
-        "Contacts a rep; by default 1 in reactive and power stages, else 0.",
-    ),
-    Key("superset", Letter(), "The letter shared with neighbours whose sets alternate."),
-    Key("setup", Text(), "How to get into position."),
-    Key("cues", Texts(), "Short instructions on form."),
-    Key("faults", Texts(), "Deviations in form to look out for."),
-    Key("picture", PicturePath(), "Path of a picture, relative to the plan's folder and inside it."),
-    Key("stop_if", Texts(), "What ends the exercise at once."),
 )
 
 DOSE_KEYS: tuple[Key, ...] = (
@@ -141,3 +123,28 @@ DOSE_KEYS: tuple[Key, ...] = (
 WORD_KEYS: tuple[Key, ...] = tuple(
     Key(field.name, Text(), f"Said and shown for the phase: {field.name}.") for field in fields(domain.Words)
 )
+WORDS = Table(WORD_KEYS)
+
+_LAST_KEYS: tuple[Key, ...] = (
+    Key(
+        "rest",
+        _gap(),
+        "Seconds after each set but the exercise's last.",
+        default=_seconds(domain.DEFAULT_REST_MS),
+    ),
+    Key("load_kg", Load(), "Load in kg."),
+    Key(
+        "contacts",
+        Count(0, MOST_CONTACTS),
+        "Contacts a rep; by default 1 in reactive and power stages, else 0.",
+    ),
+    Key("superset", Letter(), "The letter shared with neighbours whose sets alternate."),
+    Key("setup", Text(), "How to get into position."),
+    Key("cues", Texts(), "Short instructions on form."),
+    Key("faults", Texts(), "Deviations in form to look out for."),
+    Key("words", WORDS, "What is said and shown for a phase."),
+    Key("picture", PicturePath(), "Path of a picture, relative to the plan's folder and inside it."),
+    Key("stop_if", Texts(), "What ends the exercise at once."),
+)
+
+EXERCISE_KEYS: tuple[Key, ...] = (*_FIRST_KEYS, *DOSE_KEYS, *_LAST_KEYS)

@@ -1,4 +1,4 @@
-"""Rosters: who there is, and what of a plan is different for whom. Written as TOML, or as CSV by a spreadsheet.
+"""Rosters: who there is, and what of a plan is different for whom. Written as TOML or as CSV.
 
 TOML, the fuller form; every key but `name` may be left out:
 
@@ -15,10 +15,10 @@ TOML, the fuller form; every key but `name` may be left out:
       reps = [6, 8]                        # a number, or a range
       load_kg = { left = 4, right = 5.5 }  # or one number for both sides
 
-CSV: a first line with the names of the columns, in any order; `name` is the only one that must be there. One line
-an athlete, or several with the same name, one for each exercise and side that is different; `side` is left, right
-or empty for both; a range of reps is written 6-8. Comma, semicolon or tab between the cells; where it is the
-semicolon, numbers may have a decimal comma.
+CSV: a first line with the names of the columns, in any order; `name` is the only one that must be there. One
+line an athlete, or several with the same name, one for each exercise and side that is different; `side` is
+left, right or empty for both; a range of reps is written 6-8. Comma, semicolon or tab between the cells;
+where it is the semicolon, numbers may have a decimal comma.
 
     name,first,exercise,side,load_kg,reps,notes
     Ines,right,Split squat,left,4,6-8,Left shoulder tired after long throws.
