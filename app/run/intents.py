@@ -56,10 +56,11 @@ class RedoBout:
 
 @dataclass(frozen=True, slots=True)
 class SkipExercise:
-    """Leave out what remains of the current exercise."""
+    """Leave out what remains of an exercise: that of `bout` where one is named, else the current one."""
 
     reason: SkipReason
     note: str | None = None
+    bout: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -36,7 +36,8 @@ def rehearse(
 
     `wait` is called with each step's simulated milliseconds and may sleep or not. Reps at the
     athlete's own pace are counted one every `own_pace_ms`. Nothing is answered that only a person can know:
-    effort and pain stay unknown. A KeyboardInterrupt out of `wait` stops the run, keeps what was done, and goes on upwards.
+    effort and pain stay unknown. A KeyboardInterrupt out of `wait` stops the run and
+    goes on upwards; what was done is kept.
     """
     clock = SimulatedClock()
     pen = _Pen(controller, journal, run_id)

@@ -54,6 +54,8 @@ def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     else:
         return state, ()
     bout = timeline.bouts[again]
+    if (bout.stage, bout.exercise) in state.skipped:
+        return state, ()
     return enter(replace(state, last_bout=None), bout, now_ms, -bout.lead_in_ms), facts
 
 
@@ -62,11 +64,13 @@ def _redo_is_waiting(state: RunState) -> bool:
 
 
 def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now_ms: int) -> Step:
-    """Leave out what remains of the exercise that is under way or comes next, with the reason."""
-    if state.stand not in (Stand.RUNNING, Stand.PAUSED):
+    """Leave out, with the reason, what remains of the exercise meant."""
+    meant = state.bout if intent.bout is None else intent.bout
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED) or not 0 <= meant < len(timeline.bouts):
         return state, ()
-    here = timeline.bouts[state.bout]
-    exercise = (here.stage, here.exercise)
+    exercise = (timeline.bouts[meant].stage, timeline.bouts[meant].exercise)
+    if exercise in state.skipped:
+        return state, ()
     left_out = [bout for bout in timeline.bouts[state.bout :] if (bout.stage, bout.exercise) == exercise]
     at = now_ms - state.began_ms
     facts: list[Fact] = []
@@ -75,9 +79,10 @@ def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now
         attempt = state.attempt if bout.index == state.bout else attempts[bout.index] + 1
         attempts[bout.index] = attempt
         facts.append(BoutEnded(at, bout.index, attempt, BoutOutcome.SKIPPED, intent.reason, intent.note))
-    state = replace(
-        state, attempts=tuple(attempts), begun=False, skipped=state.skipped | {exercise}, last_bout=None
-    )
+    state = replace(state, skipped=state.skipped | {exercise})
+    if not left_out or left_out[0].index != state.bout:
+        return replace(state, attempts=tuple(attempts)), tuple(facts)
+    state = replace(state, attempts=tuple(attempts), begun=False, last_bout=None)
     state, ended = go_on(timeline, state, now_ms)
     return state, (*facts, *ended)
 

@@ -288,6 +288,18 @@ def test_an_exercise_skipped_in_a_superset_stays_out_of_later_rounds() -> None:
     } == {"Press"}
 
 
+def test_another_exercise_can_be_left_out_of_what_is_to_come() -> None:
+    pair = [Exercise(name, TWO_REPS, sets=2, superset="A") for name in ("Row", "Press")]
+    led = Led(timeline_of(*pair)).begin().to(20_000)
+    assert led.controller.state.bout == 1
+    skipped = led.do(SkipExercise(SkipReason.PAIN, bout=0))
+    assert [(fact.bout, fact.outcome) for fact in skipped if isinstance(fact, BoutEnded)] == [
+        (2, BoutOutcome.SKIPPED)
+    ]
+    assert led.controller.state.bout == 1
+    assert led.do(SkipExercise(SkipReason.PAIN, bout=0)) == ()
+
+
 def test_a_longer_rest_puts_off_the_next_bout() -> None:
     led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
     assert led.do(ExtendRest()) == (RestExtended(20_000, 1, 15_000),)

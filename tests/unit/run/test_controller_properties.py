@@ -70,7 +70,7 @@ INTENTS: st.SearchStrategy[Intent] = st.one_of(
     st.sampled_from(
         [RedoBout(), BeginNow(), ExtendRest(), MarkFault(), MarkFault("x"), Pause(PauseReason.INTERRUPTED)]
     ),
-    st.builds(SkipExercise, st.sampled_from(SkipReason)),
+    st.builds(SkipExercise, st.sampled_from(SkipReason), st.none(), st.none() | st.integers(-1, 30)),
     st.builds(RateBout, st.integers(-1, 20), st.none() | st.integers(0, 20), st.none() | st.integers(0, 10)),
     st.builds(RateSession, st.none() | st.integers(0, 10)),
 )

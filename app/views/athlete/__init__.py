@@ -1,0 +1,1 @@
+"""The athlete's screen: led from ready to finished."""

@@ -1,0 +1,116 @@
+"""The screen after a run: done against planned, and the rating of the session."""
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from app.domain.fold import fold_run
+from app.domain.plan import Side
+from app.domain.records import Fact, RunOutcome
+from app.domain.timeline import Timeline
+from app.domain.words import side_word
+from app.run.intents import Intent, RateSession
+from app.views.lettering import Weight
+from app.views.theme import Look
+from app.views.widgets.plain import card, label, quiet_button, say, strong_button
+from app.views.widgets.scale import EFFORT_WORDS, Scale
+
+TITLES: dict[RunOutcome | None, str] = {
+    RunOutcome.FINISHED: "Session finished",
+    RunOutcome.ABANDONED: "Session stopped",
+    None: "Session not begun",
+}
+
+
+class FinishedPanel(QWidget):
+    """Shows what was done by exercise and side, and asks how hard the session was."""
+
+    def __init__(
+        self, look: Look, timeline: Timeline, act: Callable[[Intent], object], leave: Callable[[], object]
+    ) -> None:
+        super().__init__()
+        self._look, self._timeline = look, timeline
+        self._title = label(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
+        self._effort = Scale(look, "How hard was the session?", EFFORT_WORDS)
+        self._effort.answered.connect(lambda value: act(RateSession(value)))
+        self._effort.show_asked(asked=True)
+        self._rows = QGridLayout()
+        layout = QHBoxLayout(self)
+        side = round(look.sizes.body * 3.2)
+        layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
+        layout.setSpacing(side)
+        layout.addLayout(self._done_column(), 6)
+        layout.addLayout(self._rating_column(leave), 6)
+
+    def answer_number(self, number: int) -> None:
+        """Answer the session's rating with a number key."""
+        self._effort.answer(number)
+
+    def show_run(self, outcome: RunOutcome | None, facts: Sequence[Fact]) -> None:
+        """Show the sum of a run that is over."""
+        say(self._title, TITLES[outcome])
+        for row, (name, side, done, asked) in enumerate(tally(self._timeline, facts)):
+            self._cell(row, 0, label(self._look, name, wrap=True))
+            side_text = "" if side is Side.BOTH else side_word(side).lower()
+            self._cell(row, 1, label(self._look, side_text, colour=self._look.scheme.quiet))
+            met = self._look.scheme.ink if done >= asked else self._look.scheme.notice
+            self._cell(row, 2, label(self._look, f"{done} of {asked}", weight=Weight.SEMIBOLD, colour=met))
+        self._rows.setColumnStretch(0, 1)
+        self._rows.setRowStretch(self._rows.rowCount(), 1)
+
+    def _cell(self, row: int, column: int, widget: QWidget) -> None:
+        self._rows.addWidget(widget, row, column)
+
+    def _done_column(self) -> QVBoxLayout:
+        look = self._look
+        self._rows.setHorizontalSpacing(look.sizes.title)
+        inside = QWidget()
+        inside.setLayout(self._rows)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        scroll.setAccessibleName("What was done")
+        scroll.setWidget(inside)
+        column = QVBoxLayout()
+        column.addWidget(self._title)
+        about = "Reps done of those asked for"
+        column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
+        column.addSpacing(look.sizes.body)
+        column.addWidget(scroll, 1)
+        return column
+
+    def _rating_column(self, leave: Callable[[], object]) -> QVBoxLayout:
+        look = self._look
+        frame = card(look)
+        inner = QVBoxLayout(frame)
+        edge = round(look.sizes.body * 1.8)
+        inner.setContentsMargins(edge, edge, edge, edge)
+        inner.addWidget(self._effort)
+        column = QVBoxLayout()
+        column.addWidget(frame)
+        column.addStretch(1)
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(quiet_button(look, "Not now", leave))
+        row.addWidget(strong_button(look, "Done  (Space)", leave))
+        column.addLayout(row)
+        return column
+
+
+def tally(timeline: Timeline, facts: Sequence[Fact]) -> tuple[tuple[str, Side, int, int], ...]:
+    """Reps done and asked for by exercise and side, last attempt of each bout, in the order of the plan."""
+    done: dict[int, int] = {}
+    for record in fold_run(facts):
+        done[record.bout] = record.reps_done
+    rows: dict[tuple[int, int, Side], list[int]] = {}
+    for bout in timeline.bouts:
+        side = Side.BOTH if bout.alternating else bout.side
+        row = rows.setdefault((bout.stage, bout.exercise, side), [0, 0])
+        row[0] += done.get(bout.index, 0)
+        row[1] += bout.low
+    return tuple(
+        (timeline.plan.stages[stage].exercises[exercise].name, side, reps, asked)
+        for (stage, exercise, side), (reps, asked) in rows.items()
+    )

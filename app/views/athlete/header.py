@@ -1,0 +1,60 @@
+"""The quiet top of the athlete's screen: exercise, set, the ladder, time left."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from app.run.snapshot import Snapshot
+from app.run.state import Doing, Stand
+from app.views.athlete.wording import GAP_WORDS, last_bout_title, set_line, time_left
+from app.views.lettering import Weight
+from app.views.theme import Look
+from app.views.widgets.ladder import Ladder
+from app.views.widgets.plain import label, say
+
+
+class Header(QWidget):
+    """Says where in the session the athlete is."""
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self._title = label(look, pixels=look.sizes.title * 1.25, weight=Weight.SEMIBOLD)
+        self._line = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
+        for part in (self._title, self._line):
+            part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._ladder = Ladder(look)
+        self._stage = label(look, pixels=look.sizes.heading)
+        self._left = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
+        words = QVBoxLayout()
+        words.addWidget(self._title)
+        words.addWidget(self._line)
+        below = QHBoxLayout()
+        below.addWidget(self._stage)
+        below.addSpacing(look.sizes.title)
+        below.addStretch(1)
+        below.addWidget(self._left)
+        place = QVBoxLayout()
+        place.addWidget(self._ladder, 0, Qt.AlignmentFlag.AlignRight)
+        place.addLayout(below)
+        layout = QHBoxLayout(self)
+        side = round(look.sizes.body * 3.2)
+        layout.setContentsMargins(side, round(side * 0.75), side, 0)
+        layout.addLayout(words, 1)
+        layout.addLayout(place)
+
+    def show_snapshot(self, shown: Snapshot) -> None:
+        """Show where the run stands."""
+        title, line = _words(shown)
+        say(self._title, title)
+        say(self._line, line)
+        say(self._stage, shown.stage.name)
+        say(self._left, time_left(shown))
+        names = tuple(stage.name for stage in shown.timeline.plan.stages)
+        self._ladder.show_stage(names, shown.bout.stage)
+
+
+def _words(shown: Snapshot) -> tuple[str, str]:
+    resting = shown.doing is Doing.GAP and shown.stand is Stand.RUNNING
+    if resting and shown.gap_kind is not None and shown.last_bout is not None:
+        last = shown.timeline.bouts[shown.last_bout]
+        return GAP_WORDS[shown.gap_kind], "after " + last_bout_title(shown.timeline, last)
+    return shown.exercise.name, set_line(shown)

@@ -1,0 +1,138 @@
+"""The three huge things: side, phase word with its seconds, count."""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from app.domain.plan import Side
+from app.views.lettering import GLANCE_ARCMIN, Weight, digit_height_px, font_px, px_per_mm
+from app.views.theme import Look
+
+DISTANCE_M = 3.0
+SHARE_OF_WINDOW = 0.152
+COUNT_RATIO, OF_RATIO = 1.5, 0.32
+MARGIN = 0.0375
+BAR = 0.012
+
+
+@dataclass(frozen=True, slots=True)
+class Headline:
+    """What is huge at a moment; empty text leaves its place free. `colour` is that of the phase."""
+
+    side: Side
+    side_text: str
+    phase_text: str
+    seconds_text: str
+    count_text: str
+    of_text: str
+    colour: str
+
+    @property
+    def spoken(self) -> str:
+        """The same in a line, for a screen reader."""
+        words = (
+            self.side_text,
+            self.phase_text,
+            self.seconds_text,
+            f"{self.count_text} {self.of_text}".strip(),
+        )
+        return ", ".join(word for word in words if word)
+
+
+EMPTY = Headline(Side.BOTH, "", "", "", "", "", "#FFFFFF")
+
+
+class HeadlineView(QWidget):
+    """Paints the headline as large as legibility at a distance asks for, and as the window allows."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None, distance_m: float = DISTANCE_M) -> None:
+        super().__init__(parent)
+        self._look = look
+        self._distance_m = distance_m
+        self._shown = EMPTY
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        """Give the count its height."""
+        return QSize(800, round(self.wished_px() * COUNT_RATIO * 1.0))
+
+    def wished_px(self) -> float:
+        """Font size of side and phase before fitting: by the distance, at least its share of the window."""
+        window = self.window()
+        legible = font_px(
+            digit_height_px(self._distance_m, GLANCE_ARCMIN, px_per_mm(self.screen())),
+            self._look.family,
+            Weight.BOLD,
+        )
+        return float(max(legible, window.height() * SHARE_OF_WINDOW))
+
+    def show_headline(self, headline: Headline) -> None:
+        """Show these words; nothing is painted anew when they are the same."""
+        if headline == self._shown:
+            return
+        self._shown = headline
+        self.setAccessibleName(headline.spoken)
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint side bar, side, phase, seconds and count on one base line."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        pixels = self._fitting_px()
+        base = self.height() * 0.86
+        self._paint_bar(painter, base, pixels)
+        x = self.width() * MARGIN
+        for text, font, colour, space in self._left_parts(pixels):
+            painter.setFont(font)
+            painter.setPen(QColor(colour))
+            painter.drawText(QPointF(x, base), text)
+            x += QFontMetricsF(font).horizontalAdvance(text) + space
+        x = self.width() * (1 - MARGIN)
+        for text, font, colour, space in reversed(self._right_parts(pixels)):
+            x -= QFontMetricsF(font).horizontalAdvance(text)
+            painter.setFont(font)
+            painter.setPen(QColor(colour))
+            painter.drawText(QPointF(x, base), text)
+            x -= space
+        painter.end()
+
+    def _paint_bar(self, painter: QPainter, base: float, pixels: float) -> None:
+        if self._shown.side is Side.BOTH:
+            return
+        width = self.width() * BAR
+        left = 0.0 if self._shown.side is Side.LEFT else self.width() - width
+        painter.fillRect(
+            QRectF(left, base - pixels * 0.78, width, pixels * 0.84), QColor(self._look.scheme.ink)
+        )
+
+    def _left_parts(self, pixels: float) -> list[tuple[str, QFont, str, float]]:
+        shown, look = self._shown, self._look
+        parts = []
+        if shown.side_text:
+            parts.append((shown.side_text, look.font(pixels, Weight.BOLD), look.scheme.ink, pixels * 0.8))
+        if shown.phase_text:
+            parts.append((shown.phase_text, look.font(pixels, Weight.BOLD), shown.colour, pixels * 0.42))
+        if shown.seconds_text:
+            parts.append((shown.seconds_text, look.font(pixels, Weight.LIGHT), shown.colour, pixels * 0.3))
+        return parts
+
+    def _right_parts(self, pixels: float) -> list[tuple[str, QFont, str, float]]:
+        shown, look = self._shown, self._look
+        parts = []
+        if shown.count_text:
+            font = look.font(pixels * COUNT_RATIO, Weight.BOLD)
+            parts.append((shown.count_text, font, look.scheme.ink, pixels * 0.2))
+        if shown.of_text:
+            parts.append(
+                (shown.of_text, look.font(pixels * OF_RATIO, Weight.REGULAR), look.scheme.quiet, pixels * 0.2)
+            )
+        return parts
+
+    def _fitting_px(self) -> float:
+        wished = min(self.wished_px(), self.height() / (COUNT_RATIO * 0.95))
+        parts = (*self._left_parts(wished), *self._right_parts(wished))
+        needed = sum(QFontMetricsF(font).horizontalAdvance(text) + space for text, font, _, space in parts)
+        room = self.width() * (1 - 2 * MARGIN)
+        return wished if needed <= room else wished * room / needed

@@ -1,0 +1,167 @@
+"""The athlete's screen as a whole: one of five panels under one header, driven by keys."""
+
+from collections.abc import Callable
+from time import monotonic
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
+
+from app.domain.records import Fact
+from app.run.intents import Begin, Intent, MarkFault, Pause, RateBout, Resume, Stop
+from app.run.snapshot import Snapshot
+from app.run.state import Doing, Stand
+from app.views.athlete.bout_card import PAIN_LIMIT
+from app.views.athlete.finished_panel import FinishedPanel
+from app.views.athlete.header import Header
+from app.views.athlete.key_page import KeyPage
+from app.views.athlete.keys import KEY_INTENTS
+from app.views.athlete.paused_panel import Asking, PausedPanel
+from app.views.athlete.ready_panel import ReadyPanel
+from app.views.athlete.rest_panel import RestPanel
+from app.views.athlete.session import RunSession
+from app.views.athlete.wording import headline
+from app.views.athlete.work_panel import WorkPanel
+from app.views.theme import Look
+
+TEN_WITHIN_S = 0.8
+"""A 0 pressed this soon after a 1 means 10."""
+
+
+class AthletePage(QWidget):
+    """Paints the run it is given and hands intents to it.
+
+    `left` is emitted when the athlete is done with it.
+    """
+
+    left = Signal()
+
+    def __init__(
+        self, look: Look, session: RunSession, athlete: str, now_s: Callable[[], float] = monotonic
+    ) -> None:
+        super().__init__()
+        self._look, self._session, self._now_s = look, session, now_s
+        self._facts: list[Fact] = []
+        self._announced = ""
+        self._one_at_s: float | None = None
+        session.moved.connect(self._facts.extend)
+        timeline = session.timeline
+        self._header = Header(look)
+        self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
+        self._work = WorkPanel(look)
+        self._rest = RestPanel(look, timeline, self.act)
+        self._paused = PausedPanel(look, self.act)
+        self._finished = FinishedPanel(look, timeline, self.act, self.left.emit)
+        self._panels = QStackedWidget()
+        for panel in (self._ready, self._work, self._rest, self._paused, self._finished):
+            self._panels.addWidget(panel)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addWidget(self._header)
+        layout.addWidget(self._panels, 1)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setStyleSheet(f"AthletePage {{ background: {look.scheme.ground}; }}")
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Let time pass and paint the run as it stands."""
+        shown = self._session.look()
+        panel = self._panel(shown)
+        entered = self._panels.currentWidget() is not panel
+        self._header.setVisible(panel not in (self._ready, self._finished))
+        self._header.show_snapshot(shown)
+        if panel is self._work:
+            self._work.show_snapshot(shown)
+            self._announce(headline(shown, self._look.scheme).phase_text)
+        elif panel is self._rest:
+            self._rest.show_snapshot(shown, self._facts)
+        elif panel is self._paused:
+            self._paused.show_snapshot(shown)
+        elif panel is self._ready:
+            self._ready.show_notice(self._session.notice)
+        elif entered:
+            self._finished.show_run(shown.outcome, self._facts)
+        if entered:
+            self._panels.setCurrentWidget(panel)
+            self.setFocus()
+
+    def act(self, intent: Intent) -> None:
+        """Hand an intent to the run and show what came of it."""
+        if isinstance(intent, Resume | Stop):
+            self._paused.ask(Asking.NOTHING)
+        self._session.act(intent)
+        if isinstance(intent, RateBout) and (intent.pain or 0) > PAIN_LIMIT:
+            self._paused.ask(Asking.PAIN, intent)
+            self._session.act(Pause())
+        self.refresh()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Follow a key; a key held down counts once."""
+        if event.isAutoRepeat():
+            return
+        key = Qt.Key(event.key())
+        if key is Qt.Key.Key_Space:
+            self._space()
+        elif key is Qt.Key.Key_F1:
+            KeyPage(self._look, self).show()
+        elif Qt.Key.Key_0 <= key <= Qt.Key.Key_9:
+            self._number(key - Qt.Key.Key_0)
+        elif key in (Qt.Key.Key_S, Qt.Key.Key_K):
+            self._halt(leave_out=key is Qt.Key.Key_K)
+        elif key in KEY_INTENTS:
+            self.act(KEY_INTENTS[key])
+        else:
+            super().keyPressEvent(event)
+
+    def _space(self) -> None:
+        stand = self._session.controller.state.stand
+        if stand is Stand.ENDED:
+            self.left.emit()
+            return
+        intents: dict[Stand, Intent] = {
+            Stand.READY: Begin(),
+            Stand.RUNNING: Pause(),
+            Stand.PAUSED: Resume(),
+        }
+        self.act(intents[stand])
+
+    def _halt(self, *, leave_out: bool) -> None:
+        stand = self._session.controller.state.stand
+        if stand not in (Stand.RUNNING, Stand.PAUSED):
+            return
+        if stand is Stand.PAUSED and self._paused.asking is Asking.STOP and not leave_out:
+            self.act(Stop())
+            return
+        self._paused.ask(Asking.WHY if leave_out else Asking.STOP)
+        self.act(Pause())
+
+    def _number(self, number: int) -> None:
+        shown = self._session.look()
+        panel = self._panel(shown)
+        ten = number == 0 and self._one_at_s is not None and self._now_s() - self._one_at_s <= TEN_WITHIN_S
+        self._one_at_s = self._now_s() if number == 1 else None
+        if panel is self._paused:
+            self._paused.choose(number)
+        elif panel is self._finished:
+            self._finished.answer_number(10 if ten else number)
+        elif panel is self._rest and shown.last_bout is not None:
+            if ten:
+                self._rest.card.make_ten()
+            else:
+                self._rest.card.answer_number(number)
+        elif panel is self._work and 1 <= number <= len(shown.exercise.faults):
+            self.act(MarkFault(shown.exercise.faults[number - 1]))
+        self.refresh()
+
+    def _panel(self, shown: Snapshot) -> QWidget:
+        if shown.stand is Stand.RUNNING:
+            return self._rest if shown.doing is Doing.GAP else self._work
+        return {Stand.READY: self._ready, Stand.PAUSED: self._paused}.get(shown.stand, self._finished)
+
+    def _announce(self, words: str) -> None:
+        if words == self._announced:
+            return
+        self._announced = words
+        if QAccessible.isActive():
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, words))

@@ -1,0 +1,96 @@
+"""The screen before a run: what is planned for whom, the cautions, and one key to begin."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from app.domain.timeline import Timeline
+from app.domain.words import prescription_text
+from app.views.lettering import Weight
+from app.views.theme import Look
+from app.views.widgets.plain import card, label, say, strong_button
+
+CAUTIONS = (
+    "This is no medical device: it does not diagnose, clear or predict injury.",
+    "Pain above 5 of 10 or any red-flag sign ends the exercise and asks for a note.",
+    "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.",
+    "Your practitioner decides; local practice and law come first. Nothing advances by itself.",
+)
+
+
+class ReadyPanel(QWidget):
+    """Shows the session that is about to begin."""
+
+    def __init__(self, look: Look, timeline: Timeline, athlete: str, begin: Callable[[], object]) -> None:
+        super().__init__()
+        self._look, self._timeline = look, timeline
+        self._notice = label(look, wrap=True, colour=look.scheme.notice)
+        layout = QHBoxLayout(self)
+        side = round(look.sizes.body * 3.2)
+        layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
+        layout.setSpacing(side)
+        layout.addLayout(self._plan_column(athlete), 6)
+        layout.addLayout(self._caution_column(begin), 5)
+
+    def show_notice(self, notice: str | None) -> None:
+        """Say what the athlete should know of the sound."""
+        say(self._notice, notice or "")
+        self._notice.setVisible(bool(notice))
+
+    def _plan_column(self, athlete: str) -> QVBoxLayout:
+        look, plan = self._look, self._timeline.plan
+        column = QVBoxLayout()
+        column.addWidget(
+            label(look, plan.title, pixels=look.sizes.display, weight=Weight.SEMIBOLD, wrap=True)
+        )
+        minutes = -(-self._timeline.timed_ms // 60_000)
+        more = ", and own-pace work" if self._timeline.open_ended else ""
+        about = f"{athlete}  ·  {minutes} min{more}"
+        column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
+        column.addSpacing(look.sizes.body)
+        column.addWidget(self._exercises(), 1)
+        return column
+
+    def _exercises(self) -> QScrollArea:
+        look = self._look
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(look.sizes.title)
+        grid.setColumnStretch(1, 1)
+        row = 0
+        for number, stage in enumerate(self._timeline.plan.stages, 1):
+            text = f"{number}  {stage.name}"
+            grid.addWidget(label(look, text, pixels=look.sizes.heading, weight=Weight.SEMIBOLD), row, 0, 1, 2)
+            row += 1
+            for exercise in stage.exercises:
+                dose = f"{exercise.sets} × {prescription_text(exercise)}"
+                grid.addWidget(label(look, exercise.name, wrap=True), row, 0)
+                grid.addWidget(label(look, dose, colour=look.scheme.quiet, wrap=True), row, 1)
+                row += 1
+        grid.setRowStretch(row, 1)
+        inside = QWidget()
+        inside.setLayout(grid)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        scroll.setAccessibleName("The exercises of this session")
+        scroll.setWidget(inside)
+        return scroll
+
+    def _caution_column(self, begin: Callable[[], object]) -> QVBoxLayout:
+        look = self._look
+        frame = card(look)
+        inner = QVBoxLayout(frame)
+        edge = round(look.sizes.body * 1.8)
+        inner.setContentsMargins(edge, edge, edge, edge)
+        inner.setSpacing(round(look.sizes.body * 0.9))
+        inner.addWidget(label(look, "Before you begin", pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
+        for caution in CAUTIONS:
+            inner.addWidget(label(look, caution, wrap=True))
+        column = QVBoxLayout()
+        column.addWidget(frame)
+        column.addWidget(self._notice)
+        column.addStretch(1)
+        column.addWidget(strong_button(look, "I am ready  (Space)", begin), 0, Qt.AlignmentFlag.AlignRight)
+        return column

@@ -1,0 +1,125 @@
+"""The screen between bouts: time left, what comes next, how to set up, and the card about the last bout."""
+
+from collections.abc import Callable, Sequence
+from functools import partial
+
+from PySide6.QtCore import QRectF, QSize
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from app.domain.fold import fold_bout
+from app.domain.records import Fact
+from app.domain.timeline import Timeline
+from app.domain.units import clock_text
+from app.run.intents import BeginNow, ExtendRest, Intent, RedoBout
+from app.run.snapshot import Snapshot
+from app.views.athlete.bout_card import BoutCard
+from app.views.athlete.wording import bout_line, whole_seconds
+from app.views.lettering import Weight
+from app.views.theme import Look
+from app.views.widgets.plain import label, quiet_button, say
+
+CLOCK_RATIO = 4.2
+
+
+class RestPanel(QWidget):
+    """Shows a gap. `act` is given what is asked for."""
+
+    def __init__(self, look: Look, timeline: Timeline, act: Callable[[Intent], object]) -> None:
+        super().__init__()
+        self._look, self._timeline, self._act = look, timeline, act
+        self._asked: tuple[int, int] | None = None
+        self._clock = label(look, pixels=look.sizes.display * CLOCK_RATIO, weight=Weight.BOLD)
+        self._bar = TimeBar(look)
+        self._next = label(look, pixels=look.sizes.display * 0.9, weight=Weight.SEMIBOLD, wrap=True)
+        self._setup = label(look, pixels=look.sizes.title * 0.85, colour=look.scheme.quiet, wrap=True)
+        self.card = BoutCard(look, timeline)
+        self.card.rated.connect(act)
+        self._lay_out()
+
+    def show_snapshot(self, shown: Snapshot, facts: Sequence[Fact]) -> None:
+        """Show a moment of a gap; `facts` are those of the run so far."""
+        left, whole = shown.gap_left_ms or 0, max(shown.gap_all_ms or 1, 1)
+        say(self._clock, clock_text(whole_seconds(left) * 1000))
+        self._bar.show_share(left / whole)
+        before = None if shown.last_bout is None else self._timeline.bouts[shown.last_bout]
+        again = "Again: " if shown.attempt > 1 else "Next: "
+        say(self._next, again + bout_line(self._timeline, shown.bout, before))
+        say(self._setup, shown.exercise.setup or "")
+        asked = (len(facts), -1 if shown.last_bout is None else shown.last_bout)
+        if asked != self._asked:
+            self._asked = asked
+            self._ask(shown, facts)
+
+    def _ask(self, shown: Snapshot, facts: Sequence[Fact]) -> None:
+        self.card.setVisible(shown.last_bout is not None)
+        if shown.last_bout is None:
+            return
+        attempts = [
+            fact.attempt
+            for fact in facts
+            if getattr(fact, "bout", None) == shown.last_bout and hasattr(fact, "attempt")
+        ]
+        record = fold_bout(facts, shown.last_bout, max(attempts))
+        self.card.show_bout(self._timeline.bouts[shown.last_bout], record)
+
+    def _lay_out(self) -> None:
+        look = self._look
+        left = QVBoxLayout()
+        left.addWidget(self._clock)
+        left.addWidget(self._bar)
+        left.addSpacing(look.sizes.title)
+        left.addWidget(self._next)
+        left.addWidget(self._setup)
+        left.addStretch(1)
+        left.addLayout(self._buttons())
+        self.card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
+        row = QHBoxLayout(self)
+        side = round(look.sizes.body * 3.2)
+        row.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
+        row.setSpacing(side)
+        row.addLayout(left, 5)
+        row.addWidget(self.card, 6)
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        intents: tuple[tuple[str, Intent, str], ...] = (
+            ("+15 s  (T)", ExtendRest(), "A longer rest"),
+            ("Do it again  (A)", RedoBout(), "Do the last bout again"),
+            ("Begin now  (N)", BeginNow(), "Go to the lead-in"),
+        )
+        for text, intent, tip in intents:
+            row.addWidget(quiet_button(self._look, text, partial(self._act, intent), tip=tip))
+        row.addStretch(1)
+        return row
+
+
+class TimeBar(QWidget):
+    """How much of the gap is left, as a line that shortens."""
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self._look = look
+        self._share = 1.0
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName("Time left in this gap")
+
+    def sizeHint(self) -> QSize:
+        """Give a thin line."""
+        return QSize(300, max(round(self._look.sizes.body * 0.35), 4))
+
+    def show_share(self, share: float) -> None:
+        """Show the share that is left, 0 to 1; painted anew only when a pixel changes."""
+        width = self.width()
+        changed = round(share * width) != round(self._share * width)
+        self._share = min(max(share, 0.0), 1.0)
+        if changed:
+            self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the line."""
+        painter = QPainter(self)
+        scheme = self._look.scheme
+        painter.fillRect(self.rect(), QColor(scheme.faint))
+        painter.fillRect(QRectF(0, 0, self.width() * self._share, self.height()), QColor(scheme.accent))
+        painter.end()

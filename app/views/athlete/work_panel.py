@@ -1,0 +1,126 @@
+"""The working screen: headline, moving profile, one coaching cue, what comes next."""
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QStackedLayout, QVBoxLayout, QWidget
+
+from app.domain.profile import profile_of
+from app.run.snapshot import Snapshot
+from app.run.state import Doing
+from app.views.athlete.headline import HeadlineView
+from app.views.athlete.wording import headline, next_line
+from app.views.lettering import Weight
+from app.views.theme import Look
+from app.views.widgets.plain import label, say
+from app.views.widgets.profile import ProfileView
+
+
+class WorkPanel(QWidget):
+    """Shows lead-in and work of one bout."""
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self._look = look
+        self._entered: tuple[int, int, int] | None = None
+        self._headline = HeadlineView(look)
+        self._profile = ProfileView(look)
+        self._count = CountBar(look)
+        self._shape = QStackedLayout()
+        self._shape.addWidget(self._profile)
+        self._shape.addWidget(self._count)
+        self._cue = label(look, pixels=look.sizes.title * 0.9, weight=Weight.SEMIBOLD)
+        self._next = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addWidget(self._headline)
+        layout.addLayout(self._shape, 1)
+        layout.addWidget(self._foot())
+
+    def show_snapshot(self, shown: Snapshot) -> None:
+        """Show a moment of the run."""
+        entered = (shown.bout.index, shown.attempt, shown.work_from_ms)
+        if entered != self._entered:
+            self._enter(shown)
+            self._entered = entered
+        self._headline.show_headline(headline(shown, self._look.scheme))
+        if shown.bout.open_ended:
+            self._count.show_count(shown.passed, shown.bout.low, shown.reps)
+        else:
+            self._profile.show_moment(shown.local_ms)
+        say(self._cue, self._cue_text(shown))
+
+    def _enter(self, shown: Snapshot) -> None:
+        self._shape.setCurrentWidget(self._count if shown.bout.open_ended else self._profile)
+        self._profile.show_bout(profile_of(shown.bout, shown.exercise), shown.work_from_ms)
+        say(self._next, next_line(shown))
+
+    def _cue_text(self, shown: Snapshot) -> str:
+        if shown.missed:
+            return "This rep is marked as not done"
+        if shown.marked:
+            return "Marked: " + ", ".join(fault or "a fault" for fault in shown.marked)
+        if shown.doing is not Doing.WORK:
+            return shown.exercise.setup or shown.cue or ""
+        if shown.bout.open_ended and not shown.cue:
+            return "Press Enter for each rep"
+        return shown.cue or ""
+
+    def _foot(self) -> QFrame:
+        foot = QFrame()
+        foot.setStyleSheet(f"QFrame {{ background: {self._look.scheme.panel}; }}")
+        self._cue.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        row = QHBoxLayout(foot)
+        side = round(self._look.sizes.body * 3.2)
+        row.setContentsMargins(side, round(side * 0.4), side, round(side * 0.4))
+        row.addWidget(self._cue, 1)
+        row.addWidget(self._next, 0, Qt.AlignmentFlag.AlignRight)
+        return foot
+
+
+class CountBar(QWidget):
+    """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough."""
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self._look = look
+        self._shown = (0, 0, 0)
+        self.setAccessibleName("Reps counted")
+
+    def show_count(self, passed: int, low: int, high: int) -> None:
+        """Show how many of how many are counted."""
+        if (passed, low, high) == self._shown:
+            return
+        self._shown = (passed, low, high)
+        self.setAccessibleDescription(f"{passed} of {high}")
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the blocks."""
+        passed, low, high = self._shown
+        painter = QPainter(self)
+        scheme = self._look.scheme
+        painter.fillRect(self.rect(), QColor(scheme.ground))
+        if high:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            left, step = self.width() * 0.0375, self.width() * 0.925 / high
+            top, height = self.height() * 0.34, self.height() * 0.26
+            for index in range(high):
+                painter.setPen(Qt.PenStyle.NoPen)
+                painter.setBrush(QColor(scheme.ink if index < passed else scheme.faint))
+                painter.drawRoundedRect(QRectF(left + index * step, top, step * 0.82, height), 8, 8)
+            self._paint_enough(painter, left + low * step, top + height, low < high)
+        painter.end()
+
+    def _paint_enough(self, painter: QPainter, x: float, y: float, ranged: bool) -> None:
+        if not ranged:
+            return
+        font = self._look.font(self._look.sizes.heading)
+        painter.setFont(font)
+        painter.setPen(QColor(self._look.scheme.quiet))
+        text = "enough from here"
+        painter.drawText(
+            round(x - QFontMetricsF(font).horizontalAdvance(text)),
+            round(y + self._look.sizes.heading * 1.6),
+            text,
+        )

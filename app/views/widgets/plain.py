@@ -1,0 +1,85 @@
+"""Labels, buttons and cards in the look of the house."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton
+
+from app.views.lettering import Weight
+from app.views.theme import Look
+
+
+def label(
+    look: Look,
+    text: str = "",
+    *,
+    pixels: float | None = None,
+    weight: Weight = Weight.REGULAR,
+    colour: str | None = None,
+    wrap: bool = False,
+) -> QLabel:
+    """Make a text; in ink and of the running size unless said otherwise."""
+    made = QLabel(text)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setFont(look.font(look.sizes.body if pixels is None else pixels, weight))
+    made.setWordWrap(wrap)
+    made.setStyleSheet(f"color: {colour or look.scheme.ink}")
+    return made
+
+
+def say(where: QLabel, text: str) -> None:
+    """Set a text where it differs: setting the same text anew would lay the window out again."""
+    if where.text() != text:
+        where.setText(text)
+
+
+def quiet_button(look: Look, text: str, act: Callable[[], object], *, tip: str = "") -> QPushButton:
+    """Make a button that is a word until it is pointed at or reached by Tab."""
+    made = _button(look, text, act, tip)
+    scheme = look.scheme
+    made.setStyleSheet(
+        f"QPushButton {{ color: {scheme.quiet}; background: transparent; border: 2px solid transparent;"
+        " border-radius: 6px; padding: 6px 10px; }"
+        f"QPushButton:hover {{ color: {scheme.ink}; }}"
+        f"QPushButton:focus {{ border-color: {scheme.quiet}; }}"
+        f"QPushButton:disabled {{ color: {scheme.faint}; }}"
+    )
+    return made
+
+
+def strong_button(look: Look, text: str, act: Callable[[], object], *, tip: str = "") -> QPushButton:
+    """Make the button of what is most likely wanted."""
+    made = _button(look, text, act, tip)
+    scheme = look.scheme
+    made.setStyleSheet(
+        f"QPushButton {{ color: {scheme.on_accent}; background: {scheme.accent};"
+        f" border: 3px solid {scheme.accent};"
+        " border-radius: 8px; padding: 10px 22px; }"
+        f"QPushButton:focus {{ border-color: {scheme.ink}; }}"
+    )
+    made.setFont(look.font(look.sizes.heading, Weight.SEMIBOLD))
+    return made
+
+
+def card(look: Look) -> QFrame:
+    """Make a panel on the ground with a thin line around it."""
+    made = QFrame()
+    made.setObjectName("card")
+    scheme = look.scheme
+    made.setStyleSheet(
+        f"QFrame#card {{ background: {scheme.panel};"
+        f" border: 1px solid {scheme.quiet}; border-radius: 14px; }}"
+    )
+    return made
+
+
+def _button(look: Look, text: str, act: Callable[[], object], tip: str) -> QPushButton:
+    made = QPushButton(text)
+    made.setFont(look.font(look.sizes.body))
+    made.setCursor(Qt.CursorShape.PointingHandCursor)
+    made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+    made.setAccessibleName(text)
+    if tip:
+        made.setToolTip(tip)
+    made.clicked.connect(lambda _checked=False: act())
+    return made

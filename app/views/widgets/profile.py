@@ -1,0 +1,211 @@
+"""The profile: a bout's position over time, moving past a fixed now-line with a ring riding on it."""
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator
+from itertools import pairwise
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from app.domain.profile import Stroke, height_at
+from app.views.lettering import Weight
+from app.views.theme import Look
+
+NOW_AT = 0.29
+REPS_AHEAD = 2.05
+LEAST_AHEAD_MS, MOST_AHEAD_MS = 5_000.0, 30_000.0
+TOP, BOTTOM, NUMBERS = 0.16, 0.78, 0.93
+DONE, NEXT = 0.36, 0.62
+
+
+class ProfileView(QWidget):
+    """Paints the strokes of one bout around one moment. It owns no time: `show_moment` tells it.
+
+    Done fades and thins, the rep under way is bold, what is to come is half-bright.
+    """
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self._look = look
+        self._strokes: tuple[Stroke, ...] = ()
+        self._starts: list[int] = []
+        self._from_ms = 0
+        self._at_ms = 0.0
+        self._ahead_ms = LEAST_AHEAD_MS
+        self._pens: dict[tuple[str, float, float], QPen] = {}
+        self._number_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
+        self.setAccessibleName("Profile of the rep")
+
+    def sizeHint(self) -> QSize:
+        """Give a size that shows a rep in a window of its own."""
+        return QSize(640, 260)
+
+    def show_bout(self, strokes: tuple[Stroke, ...], from_ms: int) -> None:
+        """Take the strokes of a bout that is entered at the start of the rep at `from_ms`."""
+        index = bisect_left(strokes, from_ms, key=lambda stroke: stroke.start_ms)
+        self._strokes = strokes[index:]
+        self._starts = [stroke.start_ms for stroke in self._strokes]
+        self._from_ms = from_ms
+        self._ahead_ms = min(max(REPS_AHEAD * _rep_ms(self._strokes), LEAST_AHEAD_MS), MOST_AHEAD_MS)
+        self.update()
+
+    def show_moment(self, at_ms: float) -> None:
+        """Move the line so that `at_ms` of the bout's axis stands at the now-line."""
+        self._at_ms = at_ms
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the moment."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._look.scheme.ground))
+        if self._strokes:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            points = list(self._visible())
+            self._paint_ground(painter, points)
+            self._paint_numbers(painter)
+            for stroke, line in self._lines():
+                self._paint_line(painter, stroke, line)
+            self._paint_now(painter)
+        painter.end()
+
+    def _x(self, at_ms: float) -> float:
+        left = self.width() * NOW_AT
+        return left + (at_ms - self._at_ms) * (self.width() - left) / self._ahead_ms
+
+    def _y(self, height: float) -> float:
+        return self.height() * (BOTTOM - (BOTTOM - TOP) * height)
+
+    def _span_ms(self) -> tuple[float, float]:
+        behind = self._ahead_ms * NOW_AT / (1 - NOW_AT)
+        return self._at_ms - behind, self._at_ms + self._ahead_ms
+
+    def _in_sight(self) -> tuple[Stroke, ...]:
+        begin, end = self._span_ms()
+        first = max(bisect_right(self._starts, begin) - 1, 0)
+        return self._strokes[first : bisect_right(self._starts, end)]
+
+    def _visible(self) -> Iterator[QPointF]:
+        strokes = self._in_sight()
+        if not strokes:
+            return
+        if strokes[0] is self._strokes[0]:
+            yield QPointF(
+                min(self._x(self._span_ms()[0]), self._x(self._from_ms)), self._y(strokes[0].first_height)
+            )
+        for stroke in strokes:
+            for at_ms, height in stroke.points:
+                yield QPointF(self._x(at_ms), self._y(height))
+
+    def _lines(self) -> Iterator[tuple[Stroke | None, QLineF]]:
+        begin, _ = self._span_ms()
+        if begin < self._from_ms:
+            level = self._y(self._strokes[0].first_height)
+            yield None, QLineF(self._x(begin), level, self._x(self._from_ms), level)
+        for stroke in self._in_sight():
+            for (start, low), (end, high) in pairwise(stroke.points):
+                yield stroke, QLineF(self._x(start), self._y(low), self._x(end), self._y(high))
+
+    def _paint_ground(self, painter: QPainter, points: list[QPointF]) -> None:
+        if not points:
+            return
+        floor = self.height() * 0.96
+        shape = QPolygonF([QPointF(points[0].x(), floor), *points, QPointF(points[-1].x(), floor)])
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(_mix(self._look.scheme.ink, self._look.scheme.ground, 0.06)))
+        painter.drawPolygon(shape)
+
+    def _paint_line(self, painter: QPainter, stroke: Stroke | None, line: QLineF) -> None:
+        now = self._x(self._at_ms)
+        full = self.height() * 0.028
+        if line.x1() < now:
+            behind = QLineF(line)
+            if line.x2() > now and line.dx() > 0:
+                behind.setP2(line.pointAt((now - line.x1()) / line.dx()))
+            painter.setPen(self._pen(stroke, DONE, full * 0.6))
+            painter.drawLine(behind)
+        if line.x2() > now:
+            ahead = QLineF(line)
+            if line.x1() < now:
+                ahead.setP1(line.pointAt((now - line.x1()) / line.dx()))
+            under_way = stroke is not None and self._under_way(stroke)
+            painter.setPen(self._pen(stroke, 1.0 if under_way else NEXT, full if under_way else full * 0.75))
+            painter.drawLine(ahead)
+
+    def _under_way(self, stroke: Stroke) -> bool:
+        index = max(bisect_right(self._starts, self._at_ms) - 1, 0)
+        here = self._strokes[index]
+        return (stroke.rep, stroke.side) == (here.rep, here.side)
+
+    def _pen(self, stroke: Stroke | None, strength: float, width: float) -> QPen:
+        scheme = self._look.scheme
+        colour = scheme.faint if stroke is None else scheme.line(stroke.phase, explosive=stroke.explosive)
+        key = (colour, strength, width)
+        if key not in self._pens:
+            pen = QPen(QColor(_mix(colour, scheme.ground, strength)), width)
+            pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+            self._pens[key] = pen
+        return self._pens[key]
+
+    def _paint_numbers(self, painter: QPainter) -> None:
+        painter.setFont(self._number_font)
+        scheme = self._look.scheme
+        seen: tuple[int, object] | None = None
+        for stroke in self._in_sight():
+            if (stroke.rep, stroke.side) == seen:
+                continue
+            seen = (stroke.rep, stroke.side)
+            x = self._x(stroke.start_ms)
+            if stroke is not self._strokes[0] and not self._begins(stroke):
+                continue
+            top, base = self.height() * 0.85, self.height() * NUMBERS
+            painter.setPen(QPen(QColor(scheme.faint), 2))
+            painter.drawLine(QLineF(x, top, x, base))
+            painter.setPen(QColor(scheme.ink if self._under_way(stroke) else scheme.quiet))
+            painter.drawText(QPointF(x + self.height() * 0.025, base), str(stroke.rep))
+
+    def _begins(self, stroke: Stroke) -> bool:
+        before = self._strokes[bisect_left(self._starts, stroke.start_ms) - 1]
+        return (before.rep, before.side) != (stroke.rep, stroke.side)
+
+    def _paint_now(self, painter: QPainter) -> None:
+        scheme = self._look.scheme
+        x = self._x(self._at_ms)
+        painter.setPen(QPen(QColor(scheme.quiet), 2))
+        painter.drawLine(QLineF(x, 0, x, self.height() * 0.96))
+        waiting = self._at_ms < self._from_ms
+        here = self._strokes[max(bisect_right(self._starts, self._at_ms) - 1, 0)]
+        colour = scheme.quiet if waiting else scheme.line(here.phase, explosive=here.explosive)
+        level = self._strokes[0].first_height if waiting else height_at(self._strokes, self._at_ms)
+        centre = QPointF(x, self._y(level))
+        radius = self.height() * 0.058
+        painter.setPen(Qt.PenStyle.NoPen)
+        for part, fill in ((1.7, _mix(colour, scheme.ground, 0.3)), (1.0, colour), (0.38, scheme.ground)):
+            painter.setBrush(QColor(fill))
+            painter.drawEllipse(centre, radius * part, radius * part)
+
+    def ring(self) -> QRectF:
+        """Give the place of the ring in the widget, for those who test what is painted."""
+        radius = self.height() * 0.058
+        waiting = self._at_ms < self._from_ms
+        level = self._strokes[0].first_height if waiting else height_at(self._strokes, self._at_ms)
+        return QRectF(self._x(self._at_ms) - radius, self._y(level) - radius, 2 * radius, 2 * radius)
+
+
+def _rep_ms(strokes: tuple[Stroke, ...]) -> float:
+    if not strokes:
+        return 0.0
+    first = strokes[0]
+    same = [stroke for stroke in strokes[:12] if (stroke.rep, stroke.side) == (first.rep, first.side)]
+    return float(same[-1].end_ms - first.start_ms)
+
+
+def _mix(colour: str, ground: str, share: float) -> str:
+    if share >= 1.0:
+        return colour
+    pairs = ((int(colour[at : at + 2], 16), int(ground[at : at + 2], 16)) for at in (1, 3, 5))
+    return "#" + "".join(
+        f"{round(ground_part + (part - ground_part) * share):02X}" for part, ground_part in pairs
+    )

@@ -1,0 +1,105 @@
+"""A question answered with a whole number, 0 to 10 unless said otherwise; unanswered stays unknown."""
+
+from functools import partial
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from app.views.lettering import Weight
+from app.views.theme import Look
+
+UNANSWERED = "not answered yet: stays unknown"
+
+EFFORT_WORDS: dict[int, str] = {
+    0: "rest",
+    1: "very, very easy",
+    2: "easy",
+    3: "moderate",
+    4: "somewhat hard",
+    5: "hard",
+    7: "very hard",
+    10: "maximal",
+}
+"""Foster's words for session RPE (J Strength Cond Res 15:109, 2001, quoted); 6, 8 and 9 have none."""
+
+
+class Scale(QWidget):
+    """A row of numbered buttons under a title, and the word of the number chosen."""
+
+    answered = Signal(object)
+
+    def __init__(self, look: Look, title: str, words: dict[int, str], most: int = 10) -> None:
+        super().__init__()
+        self._look, self._title, self._words = look, title, words
+        self._value: int | None = None
+        self._heading = QLabel(title)
+        self._heading.setFont(look.font(look.sizes.heading))
+        self._word = QLabel(UNANSWERED)
+        self._word.setFont(look.font(look.sizes.body))
+        self._buttons = [self._button(number) for number in range(most + 1)]
+        row = QHBoxLayout()
+        row.setSpacing(round(look.sizes.body * 0.5))
+        for button in self._buttons:
+            row.addWidget(button)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(round(look.sizes.body * 0.5))
+        layout.addWidget(self._heading)
+        layout.addLayout(row)
+        layout.addWidget(self._word)
+        self._paint()
+
+    @property
+    def value(self) -> int | None:
+        """The number chosen, None when unanswered."""
+        return self._value
+
+    def show_value(self, value: int | None) -> None:
+        """Show a number without saying that it was answered."""
+        self._value = value
+        self._paint()
+
+    def show_asked(self, *, asked: bool) -> None:
+        """Show whether number keys answer this question now."""
+        scheme = self._look.scheme
+        self._heading.setText(f"{self._title}  ·  press a number" if asked else self._title)
+        self._heading.setStyleSheet(f"color: {scheme.ink if asked else scheme.quiet}")
+
+    def answer(self, value: int) -> None:
+        """Answer as by pressing the button of a number."""
+        if not 0 <= value < len(self._buttons):
+            return
+        self._value = value
+        self._paint()
+        self.answered.emit(self._value)
+
+    def _button(self, number: int) -> QPushButton:
+        button = QPushButton(str(number))
+        button.setFont(self._look.font(self._look.sizes.heading, Weight.SEMIBOLD))
+        button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        button.setMinimumSize(round(self._look.sizes.body * 1.6), round(self._look.sizes.body * 3.2))
+        word = self._words.get(number)
+        button.setAccessibleName(f"{self._title} {number}" + (f", {word}" if word else ""))
+        button.setCheckable(True)
+        button.clicked.connect(partial(self.answer, number))
+        return button
+
+    def _paint(self) -> None:
+        scheme = self._look.scheme
+        for number, button in enumerate(self._buttons):
+            chosen = number == self._value
+            button.setChecked(chosen)
+            ground, ink = (scheme.ink, scheme.ground) if chosen else (scheme.faint, scheme.ink)
+            button.setStyleSheet(
+                f"QPushButton {{ background: {ground}; color: {ink};"
+                " border: none; border-radius: 8px; padding: 0; }"
+                f"QPushButton:focus {{ border: 2px solid {scheme.quiet}; }}"
+            )
+        self._word.setText(self._describe())
+        self._word.setStyleSheet(f"color: {scheme.quiet if self._value is None else scheme.ink}")
+
+    def _describe(self) -> str:
+        if self._value is None:
+            return UNANSWERED
+        word = self._words.get(self._value)
+        return f"{self._value} · {word}" if word else str(self._value)
