@@ -193,8 +193,8 @@ install() {
     local extra=$1 log=$2 project=$root
     [[ $extra == base ]] || project="$root[$extra]"
     pip --editable "$project" >"$log" 2>&1 && return
-    grep -qi simpleaudio "$log" || return 1
-    say "simpleaudio cannot be built here (the reasons are in $log): sound goes through miniaudio"
+    grep -qi 'build.* simpleaudio' "$log" || return 1
+    say "simpleaudio cannot be built here (why is in $log): sound goes through miniaudio. To try it again, delete $venv"
     pip --no-deps --editable "$root" >>"$log" 2>&1 || return 1
     "$python" - "$extra" >"$venv/requirements.txt" <<'PYTHON'
 import importlib.metadata, sys
@@ -212,10 +212,10 @@ fill_venv() {
     local extra=$1 log=$venv/install.log
     say "installing what it needs (the first time takes a minute or two)"
     if ! install "$extra" "$log"; then
-        tail -n 5 "$log" >&2
-        if grep -qiE 'connection|resol|network|proxy|timed out' "$log"; then
+        if grep -qiE 'connection|name resolution|network is|proxy|timed out' "$log"; then
             give_up "no network? Nothing is lost: run this again when there is one. All that pip said is in $log"
         fi
+        tail -n 5 "$log" >&2
         give_up "the installation failed: all that pip said is in $log. Run this again to go on."
     fi
     "$python" -m compileall -q "$root/app" >/dev/null 2>&1 || true
