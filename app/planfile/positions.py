@@ -19,9 +19,13 @@ _BARE = re.compile(r"[^,\]}#\n]+")
 
 
 class Positions:
-    """Line and column, both from 1, of every key and value of a TOML text."""
+    """Line and column, both from 1, of every key and value of a TOML text.
+
+    `headings` are the double-bracketed ones in order, each with its path and its place counted in characters.
+    """
 
     def __init__(self, text: str) -> None:
+        self.headings: list[tuple[Place, int]] = []
         self._text = text
         self._keys: dict[Place, int] = {}
         self._values: dict[Place, int] = {}
@@ -62,6 +66,7 @@ class Positions:
             self._tables[path] = index + 1
             self._keys.setdefault(path, names[-1][1])
             path = (*path, index)
+            self.headings.append((path, at))
         elif path in self._tables:
             path = (*path, self._tables[path] - 1)
         self._keys.setdefault(path, at)

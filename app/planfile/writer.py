@@ -8,7 +8,7 @@ from dataclasses import fields
 from decimal import Decimal
 
 from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
-from app.domain.plan import Exercise, Plan
+from app.domain.plan import Exercise, Plan, Stage
 from app.planfile.amounts import tidy
 from app.planfile.form import EXERCISE, PLAN, STAGE
 from app.planfile.keys import FORMAT
@@ -24,12 +24,15 @@ _DELETE = 0x7F
 
 def write_plan(plan: Plan) -> str:
     """The text of a plan file."""
-    lines = _lines(PLAN, plan_values(plan), "")
-    for stage in plan.stages:
-        lines += ["", "[[stage]]", *_lines(STAGE, {"name": stage.name, "kind": stage.kind.value}, "")]
-        for exercise in stage.exercises:
-            lines += ["", write_exercise(exercise)]
-    return "\n".join(lines) + "\n"
+    head = "\n".join(_lines(PLAN, plan_values(plan), ""))
+    return "\n\n".join([head, *map(write_stage, plan.stages)]) + "\n"
+
+
+def write_stage(stage: Stage) -> str:
+    """One stage with its exercises as it stands in a plan file, without a line end at the end."""
+    values = {"name": stage.name, "kind": stage.kind.value}
+    heading = "\n".join(["[[stage]]", *_lines(STAGE, values, "")])
+    return "\n\n".join([heading, *map(write_exercise, stage.exercises)])
 
 
 def write_exercise(exercise: Exercise) -> str:
