@@ -1,6 +1,6 @@
 """Hypothesis strategies shared by tests."""
 
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 from hypothesis import strategies as st
 
@@ -12,13 +12,35 @@ from app.domain.plan import (
     First,
     Level,
     Plan,
+    Side,
     Sides,
     Stage,
     StageKind,
     StageOrder,
     Words,
 )
-from app.domain.records import RunOutcome, RunSummary
+from app.domain.records import (
+    BoutBegan,
+    BoutEnded,
+    BoutOutcome,
+    BoutPrescribed,
+    BoutRated,
+    Fact,
+    FaultMarked,
+    Paused,
+    PauseReason,
+    RepDone,
+    RepMissed,
+    RestExtended,
+    Resumed,
+    RunBegan,
+    RunEnded,
+    RunHeader,
+    RunOutcome,
+    RunSummary,
+    SessionRated,
+    SkipReason,
+)
 from app.domain.tempo import Begins, Tempo
 from app.planfile.length import session_ms
 from tests.summaries import SQUAD, summary
@@ -165,3 +187,137 @@ def plans() -> st.SearchStrategy[Plan]:
         side_change_ms=lengths(0, 30_000),
         fast_ms=lengths(100, 3_000),
     ).filter(lambda plan: session_ms(plan) <= LONGEST_SESSION_MS)
+
+
+RATINGS = st.none() | st.integers(0, 10)
+NOTES = st.none() | st.text(max_size=12)
+SIDES = st.sampled_from(Side)
+_TIMES = st.integers(0, 6 * 3_600_000)
+_SMALL = st.integers(0, 300)
+
+
+def any_fact() -> st.SearchStrategy[Fact]:
+    """Any one fact, sensible or not."""
+    number = st.integers(-(2**40), 2**40)
+    bout, attempt, rep = _SMALL, st.integers(1, 9), _SMALL
+    skip = st.none() | st.sampled_from(SkipReason)
+    return st.one_of(
+        st.builds(RunBegan, number),
+        st.builds(BoutBegan, number, bout, attempt),
+        st.builds(RepDone, number, bout, attempt, rep, SIDES, number, number),
+        st.builds(RepMissed, number, bout, attempt, rep, SIDES),
+        st.builds(FaultMarked, number, bout, attempt, rep, SIDES, NOTES),
+        st.builds(BoutEnded, number, bout, attempt, st.sampled_from(BoutOutcome), skip, NOTES),
+        st.builds(BoutRated, number, bout, attempt, st.none() | _SMALL, RATINGS, RATINGS, NOTES),
+        st.builds(Paused, number, st.sampled_from(PauseReason)),
+        st.builds(Resumed, number),
+        st.builds(RestExtended, number, bout, number),
+        st.builds(RunEnded, number, st.sampled_from(RunOutcome)),
+        st.builds(SessionRated, number, RATINGS, st.none() | number, NOTES),
+    )
+
+
+@st.composite
+def prescribed_bouts(draw: st.DrawFn, most: int = 4) -> tuple[BoutPrescribed, ...]:
+    """What the bouts of a short run ask for."""
+    bouts = []
+    for index in range(draw(st.integers(1, most))):
+        low = draw(st.integers(1, 5))
+        bouts.append(
+            BoutPrescribed(
+                bout=index,
+                stage_name=draw(st.sampled_from(("Wake", "Catch"))),
+                stage_kind=draw(st.sampled_from(StageKind)),
+                exercise=draw(st.sampled_from(("Towel press", "Dune hop"))),
+                set_number=draw(st.integers(1, 3)),
+                side=draw(SIDES),
+                low=low,
+                high=low + draw(st.integers(0, 2)),
+                work_ms=draw(st.none() | st.integers(1_000, 200_000)),
+                contacts_per_rep=draw(st.integers(0, 2)),
+                load_kg=draw(st.sampled_from((None, "0", "2.5"))),
+            )
+        )
+    return tuple(bouts)
+
+
+@st.composite
+def run_facts(draw: st.DrawFn, bouts: int) -> tuple[Fact, ...]:
+    """What a run of so many bouts may write down, from nothing at all to the last late answer."""
+    facts: list[Fact] = [RunBegan()]
+    now = 0
+    for bout in range(bouts):
+        for attempt in range(1, draw(st.integers(1, 2)) + 1):
+            now += draw(st.integers(0, 60_000))
+            facts += _attempt(draw, bout, attempt, now)
+            facts += _afterwards(draw, bout, attempt)
+    if draw(st.booleans()):
+        facts.append(RunEnded(draw(_TIMES), draw(st.sampled_from(RunOutcome))))
+        late = st.builds(SessionRated, _TIMES, RATINGS, st.none() | _TIMES, NOTES) | _answers(bouts - 1, 1)
+        facts += draw(st.lists(late, max_size=3))
+    return tuple(facts[: draw(st.integers(0, len(facts)))]) if draw(st.booleans()) else tuple(facts)
+
+
+def _attempt(draw: st.DrawFn, bout: int, attempt: int, now: int) -> list[Fact]:
+    skip = st.builds(
+        BoutEnded,
+        st.just(now),
+        st.just(bout),
+        st.just(attempt),
+        st.just(BoutOutcome.SKIPPED),
+        st.sampled_from(SkipReason),
+        NOTES,
+    )
+    if draw(st.integers(0, 5)) == 0:
+        return [draw(skip)]
+    facts: list[Fact] = [BoutBegan(now, bout, attempt)]
+    for rep in range(1, draw(st.integers(0, 5)) + 1):
+        side, start = draw(SIDES), now
+        now += draw(st.integers(200, 9_000))
+        fault = FaultMarked(now, bout, attempt, rep, side, draw(NOTES))
+        done = RepDone(now, bout, attempt, rep, side, start, draw(st.integers(0, 40)))
+        facts += draw(
+            st.sampled_from(
+                (
+                    [done],
+                    [fault, done],
+                    [done, fault, fault],
+                    [RepMissed(now, bout, attempt, rep, side)],
+                    [Paused(now, PauseReason.ASKED), Resumed(now + 1_000), done],
+                )
+            )
+        )
+    outcome = draw(st.sampled_from((BoutOutcome.DONE, BoutOutcome.ENDED_EARLY, BoutOutcome.BROKEN_OFF)))
+    return [*facts, BoutEnded(now, bout, attempt, outcome)]
+
+
+def _afterwards(draw: st.DrawFn, bout: int, attempt: int) -> list[Fact]:
+    later = st.one_of(
+        _answers(bout, attempt),
+        st.builds(FaultMarked, _TIMES, st.just(bout), st.just(attempt), st.integers(1, 5), SIDES, NOTES),
+        st.builds(RestExtended, _TIMES, st.just(bout + 1), st.just(15_000)),
+    )
+    return draw(st.lists(later, max_size=2))
+
+
+def _answers(bout: int, attempt: int) -> st.SearchStrategy[Fact]:
+    return st.builds(
+        BoutRated, _TIMES, st.integers(0, bout), st.just(attempt), st.none() | _SMALL, RATINGS, RATINGS, NOTES
+    )
+
+
+def headers() -> st.SearchStrategy[RunHeader]:
+    """Any run's header; names and texts in any script."""
+    words = st.text(st.characters(codec="utf-8", exclude_characters="\x00"), max_size=20)
+    return st.builds(
+        RunHeader,
+        run_id=st.uuids(version=4).map(str),
+        athlete=words,
+        plan_title=words,
+        plan_text=words,
+        started_at=st.integers(0, 2**62).map(
+            lambda us: datetime(1971, 1, 1, tzinfo=UTC) + timedelta(us / 2**46)
+        ),
+        zone=st.sampled_from(ZONES),
+        invented=st.booleans(),
+    )

@@ -1,0 +1,189 @@
+"""Each step from an empty file to today's schema; a step without a test of its own fails here."""
+
+import re
+import sqlite3
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.config import Config
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import create_engine, text
+
+from app.domain.errors import StoreError
+from app.store import migration
+from app.store.link import Link
+from app.store.migration import SCRIPTS, migrate
+from app.store.rows import Row
+from app.store.schema import APPLICATION_ID, SCHEMA_VERSION, revision_of
+
+
+@pytest.fixture
+def link(tmp_path: Path) -> Iterator[Link]:
+    """An empty file."""
+    path = tmp_path / "record.db"
+    path.touch()
+    opened = Link(path, read_only=False, wait_s=0)
+    yield opened
+    opened.close()
+
+
+def revisions() -> list[str]:
+    config = Config()
+    config.set_main_option("script_location", str(SCRIPTS))
+    return [step.revision for step in ScriptDirectory.from_config(config).walk_revisions()][::-1]
+
+
+def asked(link: Link, statement: str) -> object:
+    with link.reading() as connection:
+        return connection.execute(text(statement)).scalar()
+
+
+def test_revisions_are_numbered_without_a_gap_up_to_the_schema_of_today() -> None:
+    assert revisions() == [revision_of(number) for number in range(1, SCHEMA_VERSION + 1)]
+
+
+def test_every_revision_has_a_test_of_its_own() -> None:
+    tested = set(re.findall(r"^def test_revision_(\d{4})_", Path(__file__).read_text(), re.MULTILINE))
+    assert set(revisions()) == tested
+
+
+def test_revision_0001_makes_the_tables_of_the_first_record(link: Link) -> None:
+    migrate(link, 1)
+    with sqlite3.connect(link.path) as raw:
+        tables = {name for (name,) in raw.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")}
+        raw.execute("PRAGMA foreign_keys = ON")
+        with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
+            raw.execute("INSERT INTO fact VALUES (x'00', 0, x'01')")
+    raw.close()
+    assert tables == {
+        "alembic_version",
+        "athlete",
+        "plan",
+        "prescription",
+        "prescribed_bout",
+        "run",
+        "fact",
+        "fold",
+        "bout_record",
+        "run_course",
+    }
+
+
+def test_an_empty_file_migrated_is_the_schema_of_the_models(link: Link) -> None:
+    migrate(link)
+    with link.reading() as connection:
+        context = MigrationContext.configure(
+            connection, opts={"compare_type": True, "compare_server_default": True}
+        )
+        assert compare_metadata(context, Row.metadata) == []
+
+
+def test_migration_and_models_also_agree_on_what_a_comparison_of_metadata_does_not_see(
+    link: Link, tmp_path: Path
+) -> None:
+    migrate(link)
+    engine = create_engine(f"sqlite:///{tmp_path / 'models.db'}")
+    Row.metadata.create_all(engine)
+    engine.dispose()
+    made = []
+    for path in (link.path, tmp_path / "models.db"):
+        with sqlite3.connect(path) as raw:
+            statements = raw.execute("SELECT name, sql FROM sqlite_schema WHERE sql IS NOT NULL")
+            made.append({name: _clauses(sql) for name, sql in statements if name != "alembic_version"})
+        raw.close()
+    assert made[0] == made[1]
+
+
+def _clauses(statement: str) -> list[str]:
+    """The clauses of a statement in no order."""
+    lines = (line.strip().rstrip(",") for line in statement.splitlines())
+    return sorted(re.sub(r"\s+", " ", line) for line in lines if line)
+
+
+def test_the_header_of_the_file_and_the_version_table_say_the_same(link: Link) -> None:
+    migrate(link)
+    assert asked(link, "PRAGMA user_version") == SCHEMA_VERSION
+    assert asked(link, "PRAGMA application_id") == APPLICATION_ID
+    assert asked(link, "SELECT version_num FROM alembic_version") == revision_of(SCHEMA_VERSION)
+
+
+def test_the_marks_stand_where_the_file_format_puts_them(link: Link) -> None:
+    # https://www.sqlite.org/fileformat2.html, section 1.3: user version at offset 60, application id at 68.
+    migrate(link)
+    head = link.path.read_bytes()[:100]
+    assert int.from_bytes(head[60:64], "big") == SCHEMA_VERSION
+    assert head[68:72] == b"Pcwr"
+
+
+def test_migrating_twice_changes_nothing(link: Link) -> None:
+    migrate(link)
+    before = link.path.read_bytes()
+    migrate(link)
+    assert link.path.read_bytes() == before
+
+
+def test_a_step_that_fails_leaves_the_file_as_it_was(link: Link, monkeypatch: pytest.MonkeyPatch) -> None:
+    upgrade = migration._upgrade
+
+    def fail_at_the_end(*arguments: object) -> None:
+        upgrade(*arguments)  # type: ignore[arg-type]
+        raise RuntimeError("the plug was pulled")
+
+    monkeypatch.setattr(migration, "_upgrade", fail_at_the_end)
+    with pytest.raises(RuntimeError):
+        migrate(link)
+    assert asked(link, "SELECT count(*) FROM sqlite_schema") == 0
+    assert asked(link, "PRAGMA user_version") == 0
+    assert asked(link, "PRAGMA foreign_keys") == 1
+
+
+def test_a_step_that_breaks_a_reference_is_taken_back(link: Link, monkeypatch: pytest.MonkeyPatch) -> None:
+    upgrade = migration._upgrade
+
+    def orphan(connection: object, version: int) -> None:
+        upgrade(connection, version)  # type: ignore[arg-type]
+        connection.exec_driver_sql("INSERT INTO fact VALUES (x'00', 0, x'01')")  # type: ignore[attr-defined]
+
+    monkeypatch.setattr(migration, "_upgrade", orphan)
+    with pytest.raises(StoreError, match="damaged"):
+        migrate(link)
+    assert asked(link, "PRAGMA user_version") == 0
+
+
+def test_foreign_keys_are_off_during_a_step_and_on_after_it(
+    link: Link, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    upgrade = migration._upgrade
+    seen = []
+
+    def look(connection: object, version: int) -> None:
+        seen.append(connection.exec_driver_sql("PRAGMA foreign_keys").scalar())  # type: ignore[attr-defined]
+        upgrade(connection, version)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(migration, "_upgrade", look)
+    migrate(link)
+    assert seen == [0] * SCHEMA_VERSION
+    assert asked(link, "PRAGMA foreign_keys") == 1
+
+
+def test_alembic_is_loaded_to_make_a_file_and_not_to_open_it_again(tmp_path: Path) -> None:
+    script = (
+        "import sys; from pathlib import Path; from app.store.database import open_database; "
+        "open_database(Path(sys.argv[1])).close(); print('alembic' in sys.modules)"
+    )
+    said = [
+        subprocess.run(
+            [sys.executable, "-c", script, str(tmp_path / "record.db")],
+            capture_output=True,
+            text=True,
+            check=True,
+            cwd=Path(__file__).parents[3],
+        ).stdout.strip()
+        for _ in range(2)
+    ]
+    assert said == ["True", "False"]
