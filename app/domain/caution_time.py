@@ -32,10 +32,9 @@ class _SetTimes:
 def explosive_rests(timeline: Timeline, thresholds: Thresholds) -> Iterator[Caution]:
     """Explosive exercises with a set whose rest is short for its work.
 
-    Work is each explosive action: a rep on a signal lasts as long as an X phase, a stuck landing as long as
-    its movement, anything else as long as on the timeline. Rest is what is left of the set and the gap after
-    it. Sets at the athlete's own pace have no known length, and nothing comes after the last of the session:
-    both are passed over.
+    Work is each explosive action: a rep on a signal and the movement of a landing last as long as an X phase,
+    anything else as long as on the timeline. Rest is what is left of the set and the gap after it. Only rest
+    before more explosive work counts, and only of sets whose length is known.
     """
     limit = thresholds.explosive_rest_ratio
     for (stage_index, index), times in _times_by_exercise(timeline).items():
@@ -118,10 +117,8 @@ def _times_by_exercise(timeline: Timeline) -> dict[tuple[int, int], list[_SetTim
 
 
 def _set_times(timeline: Timeline, bouts: tuple[Bout, ...], following: Bout) -> _SetTimes | None:
-    """Work and rest of an explosive set; None where it is not explosive or its length is unknown."""
-    explosive = timeline.stage_of(bouts[0]).kind in EXPLOSIVE_STAGES or isinstance(
-        timeline.exercise_of(bouts[0]).dose, SignalReps
-    )
+    """Work and rest of an explosive set before another; None for any other, or of unknown length."""
+    explosive = _explosive(timeline, bouts[0]) and _explosive(timeline, following)
     if not explosive or any(bout.open_ended for bout in bouts):
         return None
     active = sum(_active_ms(bout, timeline.plan.fast_ms) for bout in bouts)
@@ -129,12 +126,17 @@ def _set_times(timeline: Timeline, bouts: tuple[Bout, ...], following: Bout) -> 
     return _SetTimes(active, whole - active + following.before_ms) if active else None
 
 
+def _explosive(timeline: Timeline, bout: Bout) -> bool:
+    kind, dose = timeline.stage_of(bout).kind, timeline.exercise_of(bout).dose
+    return kind in EXPLOSIVE_STAGES or isinstance(dose, SignalReps)
+
+
 def _active_ms(bout: Bout, fast_ms: int) -> int:
     active = 0
     for span in bout.work:
         if span.end_ms is not None and span.phase not in AT_EASE:
             length = span.end_ms - span.start_ms
-            active += min(length, fast_ms) if span.phase is Phase.GO else length
+            active += min(length, fast_ms) if span.phase in (Phase.GO, Phase.MOVE) else length
     return active
 
 
