@@ -1,0 +1,1 @@
+"""Review: what was done, as a list of runs and as charts."""

@@ -1,0 +1,228 @@
+"""A chart over places 0, 1, 2 ... along the bottom: what every chart of Review shares."""
+
+from collections.abc import Sequence
+from typing import Any
+
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+)
+from PySide6.QtWidgets import QGraphicsSimpleTextItem, QVBoxLayout, QWidget
+
+from app.views.review.scales import label_places
+from app.views.theme import Look
+
+HALF = 0.6
+LEAST_PLACES = 8
+RIGHT_PX, LEFT_PX, LABEL_GAP_PX = 18, 12, 6
+BEYOND_PX = 12
+KEYS = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+
+
+class Chart(QWidget):
+    """One or more plots above each other over the same places.
+
+    One place is pointed at: by the mouse, by the arrow keys, or by `point_at`. Dragging pans, the wheel
+    widens. `unit` says what the labels along the bottom are, `widest` is the longest
+    label at the left.
+    """
+
+    widest = "100"
+    pointed = Signal(int)
+    chosen = Signal(int)
+
+    def __init__(self, name: str, plots: int, window: int, unit: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName(name)
+        self.look: Look | None = None
+        self.place: int | None = None
+        self._window = window
+        self._count = 0
+        self._labels: tuple[str, ...] = ()
+        self._spoken: tuple[str, ...] = ()
+        self.graphics: Any = pg.GraphicsLayoutWidget()
+        self.graphics.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.graphics.setAccessibleName(f"{name}, drawing")
+        self.graphics.setMinimumSize(1, 1)
+        self.graphics.ci.layout.setSpacing(4)
+        self.graphics.ci.setContentsMargins(0, 0, RIGHT_PX, 0)
+        self.plots: list[Any] = [self._add_plot(row, last=row == plots - 1) for row in range(plots)]
+        self._unit = QGraphicsSimpleTextItem(unit, self.plots[-1].getAxis("bottom"))
+        frame = QVBoxLayout(self)
+        frame.setContentsMargins(2, 2, 2, 2)
+        frame.addWidget(self.graphics)
+        self.graphics.scene().sigMouseMoved.connect(self._hover)
+        self.graphics.scene().sigMouseClicked.connect(self._click)
+        self.plots[-1].vb.sigXRangeChanged.connect(self._label_bottom)
+        self._heights = [(0.0, 1.0)] * plots
+        for plot in self.plots:
+            plot.vb.sigResized.connect(self._fit)
+
+    @property
+    def count(self) -> int:
+        """How many places there are."""
+        return self._count
+
+    def set_places(self, labels: Sequence[str], spoken: Sequence[str]) -> None:
+        """Say what stands at each place: its label, its figures in words; point at the last."""
+        self._labels, self._spoken = tuple(labels), tuple(spoken)
+        self._count = len(self._labels)
+        width = max(self._count, LEAST_PLACES)
+        last = width - 1 + HALF
+        first = max(-HALF, last - self._window)
+        box = self.plots[-1].vb
+        box.setLimits(
+            xMin=-HALF, xMax=last, minXRange=min(LEAST_PLACES, width), maxXRange=width - 1 + 2 * HALF
+        )
+        box.setXRange(first, last, padding=0)
+        self._label_bottom()
+        self.point_at(self._count - 1 if self._count else None)
+
+    def set_height(self, row: int, top: float) -> None:
+        """Let a plot reach from 0 to `top`, with room for a label beyond both."""
+        self._heights[row] = (0.0, top)
+        self._fit()
+
+    def set_look(self, look: Look) -> None:
+        """Take colours and letters; existing plots do not follow a palette by themselves."""
+        self.look = look
+        scheme = look.scheme
+        font = look.font(look.sizes.small)
+        metrics = QFontMetricsF(font)
+        self.graphics.setBackground(QColor(scheme.panel))
+        for plot in self.plots:
+            for side in ("left", "bottom"):
+                axis = plot.getAxis(side)
+                axis.setStyle(tickFont=font)
+                axis.setTextPen(QColor(scheme.quiet))
+                axis.setPen(None)
+            plot.getAxis("left").setTickPen(pg.mkPen(scheme.faint, width=1))
+            plot.getAxis("bottom").setTickPen(pg.mkPen(None))
+            plot.getAxis("left").setWidth(metrics.horizontalAdvance(self.widest) + LEFT_PX)
+        self.plots[-1].getAxis("bottom").setHeight(metrics.height() + LABEL_GAP_PX)
+        self._unit.setFont(font)
+        self._unit.setBrush(QColor(scheme.quiet))
+        self._unit.setPos(-LABEL_GAP_PX - metrics.horizontalAdvance(self._unit.text()), LABEL_GAP_PX)
+        self._fit()
+        self.redraw()
+
+    def redraw(self) -> None:
+        """Give every item the colours of the look; what a kind of chart adds."""
+
+    def mark(self, place: int | None) -> None:
+        """Show which place is pointed at; what a kind of chart adds."""
+
+    def point_at(self, place: int | None) -> None:
+        """Point at a place, bringing it into sight; None points at nothing."""
+        if place is not None and not 0 <= place < self._count:
+            return
+        self.place = place
+        self.mark(place)
+        if place is None:
+            self.setAccessibleDescription("")
+            return
+        self._reveal(place)
+        self.setAccessibleDescription(self._spoken[place])
+        self.pointed.emit(place)
+
+    def close_plots(self) -> None:
+        """Let go of the drawing before the program ends."""
+        self.graphics.close()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Move along the places with the arrow keys, Home and End; Return chooses."""
+        place = self._from_key(Qt.Key(event.key()))
+        if place is not None and self._count:
+            self.point_at(min(max(place, 0), self._count - 1))
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, self.accessibleDescription()))
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.place is not None:
+            self.chosen.emit(self.place)
+        else:
+            super().keyPressEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Repaint when enabled or disabled."""
+        super().changeEvent(event)
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint a frame while the keys are the chart's."""
+        if self.hasFocus() and self.look:
+            painter = QPainter(self)
+            painter.setPen(QPen(QColor(self.look.scheme.accent), 1))
+            painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
+
+    def _from_key(self, key: Qt.Key) -> int | None:
+        if key == Qt.Key.Key_Home:
+            return 0
+        last = self._count - 1
+        if key == Qt.Key.Key_End or (key in KEYS and self.place is None):
+            return last
+        return self.place + KEYS[key] if key in KEYS and self.place is not None else None
+
+    def _add_plot(self, row: int, *, last: bool) -> Any:  # noqa: ANN401 - pyqtgraph carries no types
+        plot = self.graphics.addPlot(row=row, col=0)
+        plot.setMenuEnabled(False)
+        plot.hideButtons()
+        plot.setMouseEnabled(x=True, y=False)
+        plot.vb.setDefaultPadding(0)
+        for side in ("left", "bottom"):
+            axis = plot.getAxis(side)
+            axis.enableAutoSIPrefix(False)
+            axis.setStyle(tickLength=0, hideOverlappingLabels=False, tickTextOffset=LABEL_GAP_PX)
+            axis.setZValue(plot.vb.zValue() - 1)
+        plot.getAxis("left").setGrid(255)
+        plot.showAxis("bottom", last)
+        if row:
+            plot.setXLink(self.graphics.getItem(0, 0))
+        return plot
+
+    def _fit(self) -> None:
+        for plot, (low, high) in zip(self.plots, self._heights, strict=True):
+            beyond = (high - low) * BEYOND_PX / max(plot.vb.height() - 2 * BEYOND_PX, 1.0)
+            plot.setYRange(low - beyond, high + beyond, padding=0)
+        self._label_bottom()
+
+    def _label_bottom(self) -> None:
+        if self.look is None:
+            return
+        metrics = QFontMetricsF(self.look.font(self.look.sizes.small))
+        (first, last), _ = self.plots[-1].vb.viewRange()
+        widest = max((metrics.horizontalAdvance(label) for label in self._labels), default=0.0)
+        room = self.plots[-1].vb.width()
+        places = label_places(first, last, self._count, room, widest + metrics.averageCharWidth())
+        self.plots[-1].getAxis("bottom").setTicks([[(place, self._labels[place]) for place in places]])
+
+    def _reveal(self, place: int) -> None:
+        (first, last), _ = self.plots[-1].vb.viewRange()
+        if place - HALF < first:
+            self.plots[-1].vb.translateBy(x=place - HALF - first)
+        elif place + HALF > last:
+            self.plots[-1].vb.translateBy(x=place + HALF - last)
+
+    def _place_under(self, spot: QPointF) -> int | None:
+        for plot in self.plots:
+            if self._count and plot.vb.sceneBoundingRect().contains(spot):
+                nearest = round(float(plot.vb.mapSceneToView(spot).x()))
+                return min(max(nearest, 0), self._count - 1)
+        return None
+
+    def _hover(self, spot: QPointF) -> None:
+        place = self._place_under(spot)
+        if place is not None and place != self.place:
+            self.point_at(place)
+
+    def _click(self, click: Any) -> None:  # noqa: ANN401 - pyqtgraph carries no types
+        place = self._place_under(click.scenePos())
+        if place is not None:
+            self.setFocus(Qt.FocusReason.MouseFocusReason)
+            self.chosen.emit(place)

@@ -1,0 +1,98 @@
+"""What Review shows once there are runs: two charts above, the list of runs below."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QItemSelection, Qt
+from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QVBoxLayout, QWidget
+
+from app.analysis.adherence import CAUTION, reps_by_week
+from app.analysis.load import SessionLoad, loads_by_session
+from app.domain.records import RunSummary
+from app.views.review import words
+from app.views.review.chart_card import ChartCard
+from app.views.review.figures import load_columns, week_columns
+from app.views.review.load_chart import WINDOW, LoadChart
+from app.views.review.runs import run_columns
+from app.views.review.week_chart import WeekChart
+from app.views.theme import Look
+from app.views.widgets.card import Card
+from app.views.widgets.rows_model import RowsModel
+from app.views.widgets.rows_table import RowsTable
+
+
+class ReviewContent(QWidget):
+    """The charts and the list of one set of runs; a run chosen in the list is pointed at above, and back."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.weeks = WeekChart()
+        self.loads = LoadChart()
+        self.week_card = ChartCard(
+            "Reps done of prescribed, by week",
+            f"line: 95 % interval, {CAUTION}",
+            self.weeks,
+            week_columns(),
+        )
+        self.load_card = ChartCard("RPE and load, by session", "", self.loads, load_columns())
+        self.list_card = Card("Sessions")
+        self.model: RowsModel[RunSummary] = RowsModel(run_columns(), look.scheme, self)
+        self.list = RowsTable(self.model, "Sessions")
+        self.list.sort_by(0, Qt.SortOrder.DescendingOrder)
+        self.list_card.body.addWidget(self.list)
+        self._charts = QHBoxLayout()
+        self._charts.addWidget(self.week_card, 1)
+        self._charts.addWidget(self.load_card, 1)
+        self._frame = QVBoxLayout(self)
+        self._frame.setContentsMargins(0, 0, 0, 0)
+        self._frame.addLayout(self._charts, 10)
+        self._frame.addWidget(self.list_card, 11)
+        self.list.selectionModel().selectionChanged.connect(self._point_at_chosen)
+        self.loads.chosen.connect(self._choose_pointed)
+        self.set_look(look)
+
+    def show_runs(self, runs: Sequence[RunSummary]) -> None:
+        """Show these runs and no others."""
+        self.model.columns = run_columns(offset=words.zones_differ(runs))
+        self.model.set_rows(runs)
+        weeks, sessions = reps_by_week(runs), loads_by_session(runs)
+        self.week_card.set_rows(weeks)
+        self.load_card.set_rows(sessions)
+        self.weeks.show_weeks(weeks)
+        self.loads.show_sessions(sessions)
+        self.load_card.set_aside(load_note(sessions))
+
+    def set_look(self, look: Look) -> None:
+        """Take colours and letters."""
+        gap = look.sizes.body
+        self._charts.setSpacing(gap)
+        self._frame.setSpacing(gap)
+        for card in (self.week_card, self.load_card, self.list_card):
+            card.set_look(look)
+        self.list.set_look(look)
+
+    def close_charts(self) -> None:
+        """Let go of the drawings before the program ends."""
+        self.weeks.close_plots()
+        self.loads.close_plots()
+
+    def _point_at_chosen(self, chosen: QItemSelection) -> None:
+        places = [index.row() for index in chosen.indexes()]
+        if places:
+            wanted = self.model.rows[places[0]].run_id
+            at = [place for place, session in enumerate(self.loads.sessions) if session.run_id == wanted]
+            self.loads.point_at(at[0] if at else None)
+
+    def _choose_pointed(self, place: int) -> None:
+        wanted = self.loads.sessions[place].run_id
+        row = next(at for at, run in enumerate(self.model.rows) if run.run_id == wanted)
+        self.list.selectRow(row)
+        self.list.scrollTo(self.model.index(row, 0), QAbstractItemView.ScrollHint.PositionAtCenter)
+
+
+def load_note(sessions: Sequence[SessionLoad]) -> str:
+    """What the load is, how many sessions have none, and how to reach those out of sight."""
+    unknown = sum(session.load is None for session in sessions)
+    notes = ["load in AU = RPE × minutes"]
+    notes += [words.count(unknown, "session without a load", "sessions without a load")] if unknown else []
+    notes += ["drag for earlier ones"] if len(sessions) > WINDOW else []
+    return words.DOT.join(notes)

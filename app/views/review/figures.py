@@ -1,0 +1,69 @@
+"""The figures behind the charts, as columns of a table."""
+
+from datetime import timedelta
+
+from app.analysis.adherence import WeekReps
+from app.analysis.load import SessionLoad
+from app.views.review import words
+from app.views.widgets.rows_model import Column
+
+WEEK_END = timedelta(days=6)
+
+
+def week_columns() -> tuple[Column[WeekReps], ...]:
+    """One row a week; a week without a session shows dashes."""
+    return (
+        Column(
+            "Week",
+            lambda week: f"{week.year}-W{week.week:02d}",
+            lambda week: week.monday,
+            wide=True,
+            tip=lambda week: words.span(week.monday, week.monday + WEEK_END),
+            hint="By ISO 8601, from Monday",
+        ),
+        Column(
+            "Sessions",
+            lambda week: words.whole(week.sessions or None),
+            lambda week: week.sessions or None,
+            right=True,
+            hint="Sessions that ended",
+        ),
+        Column("Reps met", lambda week: words.whole(week.reps_met), lambda week: week.reps_met, right=True),
+        Column(
+            "Prescribed",
+            lambda week: words.whole(week.reps_prescribed),
+            lambda week: week.reps_prescribed,
+            right=True,
+        ),
+        Column("Share", lambda week: words.percent(week.share), lambda week: week.share, right=True),
+        Column(
+            "95 % interval",
+            words.bounds,
+            lambda week: week.interval.low if week.interval else None,
+            right=True,
+            hint="Wilson, as if reps were independent",
+        ),
+        Column("Beyond", lambda week: words.whole(week.reps_extra), lambda week: week.reps_extra, right=True),
+    )
+
+
+def load_columns() -> tuple[Column[SessionLoad], ...]:
+    """One row a session; what is unknown shows a dash."""
+    return (
+        Column(
+            "Date and time", lambda session: words.moment(session.started), lambda session: session.started
+        ),
+        Column(
+            "Athlete", lambda session: session.athlete, lambda session: session.athlete.casefold(), wide=True
+        ),
+        Column("RPE", lambda session: words.whole(session.rpe), lambda session: session.rpe, right=True),
+        Column(
+            "Minutes",
+            lambda session: words.whole(session.minutes),
+            lambda session: session.minutes,
+            right=True,
+        ),
+        Column(
+            "Load, AU", lambda session: words.whole(session.load), lambda session: session.load, right=True
+        ),
+    )

@@ -1,0 +1,157 @@
+"""The page of Review: who trained, whether it was done as prescribed, and how hard it was."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QCloseEvent, QPalette, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
+
+from app.domain.records import RunSummary
+from app.views.lettering import Weight, desk_scale
+from app.views.review import words
+from app.views.theme import Look, palette
+from app.views.widgets.choice_box import ChoiceBox
+from app.views.widgets.elided import ElidedLabel
+
+if TYPE_CHECKING:
+    from app.views.review.content import ReviewContent
+
+TITLE = "Review"
+ALL = "All athletes"
+READING = "Reading the sessions …"
+EMPTY = "No session yet. One appears here as soon as an athlete has been led through a plan."
+
+
+class ReviewPage(QWidget):
+    """Charts and a list of runs, of all athletes or of one.
+
+    `ask` is called each time the page comes into sight; the answer comes through `show_summaries` or
+    `show_problem`, at once or later. The charts are only loaded with the first answer that holds a run.
+    """
+
+    def __init__(self, look: Look, ask: Callable[[], None], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._ask = ask
+        self._look = look
+        self._runs: tuple[RunSummary, ...] = ()
+        self._content: ReviewContent | None = None
+        self.setAccessibleName(TITLE)
+        self.setAutoFillBackground(True)
+        self.title, self.subtitle = ElidedLabel(TITLE), ElidedLabel(least=50)
+        self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.athlete = ChoiceBox("Athlete shown", 22, look)
+        self.athlete.activated.connect(self._filter)
+        self.message = QLabel(READING)
+        self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.message.setWordWrap(True)
+        self.message.setTextFormat(Qt.TextFormat.PlainText)
+        self._faces = QStackedWidget()
+        self._faces.addWidget(self.message)
+        self._lay_out()
+        self.set_look(look)
+        application = QCoreApplication.instance()
+        if application:
+            application.aboutToQuit.connect(self.close_charts)
+
+    @property
+    def content(self) -> "ReviewContent | None":
+        """The charts and the list; None until there has been a run to show."""
+        return self._content
+
+    def show_summaries(self, summaries: Sequence[RunSummary]) -> None:
+        """Show these runs, keeping the athlete chosen where they have any."""
+        self._runs = tuple(summaries)
+        self._fill_filter()
+        self._filter()
+
+    def show_problem(self, text: str) -> None:
+        """Say why there is nothing to show, and what to do."""
+        self.message.setText(text)
+        self._faces.setCurrentWidget(self.message)
+
+    def choose_athlete(self, name: str | None) -> None:
+        """Show one athlete's runs, or everyone's; a name without runs changes nothing."""
+        place = 0 if name is None else self.athlete.findData(name)
+        if place >= 0:
+            self.athlete.setCurrentIndex(place)
+            self._filter()
+
+    def set_look(self, look: Look) -> None:
+        """Take colours and letters."""
+        self._look = look
+        sizes = look.sizes
+        self.setPalette(palette(look.scheme))
+        self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
+        self.subtitle.setFont(look.font(sizes.body))
+        drop = self.title.fontMetrics().descent() - self.subtitle.fontMetrics().descent()
+        self.subtitle.setContentsMargins(0, 0, 0, drop)
+        self.athlete.set_look(look)
+        self.message.setFont(look.font(sizes.heading))
+        self._header.setSpacing(sizes.body)
+        self._frame.setContentsMargins(sizes.body * 2, sizes.body, sizes.body * 2, sizes.body)
+        self._frame.setSpacing(sizes.body)
+        if self._content:
+            self._content.set_look(look)
+
+    def close_charts(self) -> None:
+        """Let go of the drawings; to be called before the program ends."""
+        if self._content:
+            self._content.close_charts()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Ask for the runs as they are now."""
+        super().showEvent(event)
+        self._ask()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Let go of the drawings."""
+        self.close_charts()
+        super().closeEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Let the letters grow with the window."""
+        super().resizeEvent(event)
+        sizes = desk_scale(self.width())
+        if sizes != self._look.sizes:
+            self.set_look(replace(self._look, sizes=sizes))
+
+    def _lay_out(self) -> None:
+        self._header = QHBoxLayout()
+        self._header.addWidget(self.title)
+        self._header.addWidget(self.subtitle, 1, Qt.AlignmentFlag.AlignBottom)
+        self._header.addWidget(self.athlete)
+        self._frame = QVBoxLayout(self)
+        self._frame.addLayout(self._header)
+        self._frame.addWidget(self._faces, 1)
+
+    def _fill_filter(self) -> None:
+        chosen = self.athlete.currentData()
+        self.athlete.clear()
+        self.athlete.addItem(ALL, None)
+        for name in sorted({run.athlete for run in self._runs}, key=str.casefold):
+            self.athlete.addItem(name, name)
+            self.athlete.setItemData(self.athlete.count() - 1, name, Qt.ItemDataRole.ToolTipRole)
+        self.athlete.setCurrentIndex(max(self.athlete.findData(chosen), 0) if chosen else 0)
+        self.athlete.setEnabled(bool(self._runs))
+
+    def _filter(self) -> None:
+        name: str | None = self.athlete.currentData()
+        runs = tuple(run for run in self._runs if name is None or run.athlete == name)
+        self.title.say(name or TITLE)
+        self.subtitle.say(words.heading_line(runs) if runs else "")
+        if runs:
+            content = self._loaded()
+            content.show_runs(runs)
+            self._faces.setCurrentWidget(content)
+        else:
+            self.show_problem(EMPTY)
+
+    def _loaded(self) -> "ReviewContent":
+        if self._content is None:
+            from app.views.review.content import ReviewContent
+
+            self._content = ReviewContent(self._look)
+            self._faces.addWidget(self._content)
+        return self._content

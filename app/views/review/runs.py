@@ -1,0 +1,94 @@
+"""The list of runs: what its columns show, say and sort by."""
+
+from app.analysis.load import load_of
+from app.analysis.local_time import local_start
+from app.domain.records import RunOutcome, RunSummary
+from app.views.review import words
+from app.views.widgets.rows_model import Column, Tone
+
+UNKNOWN = "unknown"
+
+
+def run_columns(*, offset: bool = False) -> tuple[Column[RunSummary], ...]:
+    """Columns of the list; `offset` writes the distance from UTC beside each hour."""
+    return (*_who(offset=offset), *_figures())
+
+
+def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
+    return (
+        Column(
+            "Date and time",
+            lambda run: words.moment(local_start(run), offset=offset),
+            lambda run: run.started_at,
+            tip=lambda run: f"{words.moment(local_start(run), offset=True)}, {run.zone}",
+            hint="By the clock of the place where the session was done",
+        ),
+        Column("Athlete", lambda run: run.athlete, lambda run: run.athlete.casefold(), wide=True),
+        Column("Plan", lambda run: run.plan_title, lambda run: run.plan_title.casefold(), wide=True),
+        Column("Outcome", words.outcome, words.outcome, tone=_outcome_tone),
+    )
+
+
+def _figures() -> tuple[Column[RunSummary], ...]:
+    return (
+        Column(
+            "Reps met",
+            words.reps,
+            lambda run: run.reps_met / run.reps_prescribed if run.reps_prescribed else None,
+            right=True,
+            hint="Reps done up to those prescribed, bout by bout, of all those prescribed",
+        ),
+        Column(
+            "RPE",
+            lambda run: words.whole(run.session_rpe),
+            lambda run: run.session_rpe,
+            right=True,
+            spoken=lambda run: _spoken(run.session_rpe, "of 10"),
+            hint="Rating of perceived exertion of the whole session, 0 to 10",
+        ),
+        Column(
+            "Minutes",
+            words.minutes,
+            lambda run: run.elapsed_ms,
+            right=True,
+            spoken=lambda run: UNKNOWN if run.elapsed_ms is None else words.minutes(run),
+            hint="From beginning to end, rests included",
+        ),
+        Column(
+            "Load, AU",
+            lambda run: words.whole(load_of(run)),
+            load_of,
+            right=True,
+            spoken=lambda run: UNKNOWN if load_of(run) is None else words.whole(load_of(run)),
+            hint="Session RPE times minutes, in arbitrary units",
+        ),
+        Column(
+            "Pain",
+            lambda run: words.pain(run.pain),
+            lambda run: run.pain,
+            right=True,
+            tone=_pain_tone,
+            spoken=lambda run: _spoken(run.pain, "of 10"),
+            hint="Highest pain stated in the session, 0 to 10",
+        ),
+        Column(
+            "Data",
+            lambda run: "invented" if run.invented else "",
+            lambda run: run.invented,
+            tone=lambda _run: Tone.QUIET,
+            spoken=lambda run: "invented" if run.invented else "recorded",
+            hint="Invented sessions belong to the demonstration",
+        ),
+    )
+
+
+def _outcome_tone(run: RunSummary) -> Tone:
+    return Tone.INK if run.outcome is RunOutcome.FINISHED else Tone.QUIET
+
+
+def _pain_tone(run: RunSummary) -> Tone:
+    return Tone.ATTENTION if run.pain is not None and run.pain > words.PAIN_LIMIT else Tone.INK
+
+
+def _spoken(value: int | None, scale: str) -> str:
+    return UNKNOWN if value is None else f"{value} {scale}"

@@ -1,0 +1,21 @@
+"""A button that is only its word, in the colour of links."""
+
+from PySide6.QtGui import QColor, QPalette
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from app.views.theme import Look
+
+
+class WordButton(QPushButton):
+    """A flat button; its word stands for it, so the word says what happens."""
+
+    def __init__(self, word: str, parent: QWidget | None = None) -> None:
+        super().__init__(word, parent)
+        self.setFlat(True)
+
+    def set_look(self, look: Look) -> None:
+        """Take colours and letters."""
+        palette = self.palette()
+        palette.setColor(QPalette.ColorRole.ButtonText, QColor(look.scheme.accent))
+        self.setPalette(palette)
+        self.setFont(look.font(look.sizes.small))
