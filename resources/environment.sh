@@ -62,7 +62,7 @@ refresh() {
 apt_install() { apt install -y --no-install-recommends "$@"; }
 
 # Since 2024 some libraries carry a suffix (libasound2t64): bring_missing takes whichever name is known.
-known_package() { has_command apt-cache && [[ $(apt-cache policy "$1" 2>/dev/null) == *Candidate:\ [0-9]* ]]; }
+known_package() { has_command apt-cache && [[ $(LC_ALL=C apt-cache policy "$1" 2>/dev/null) == *Candidate:\ [0-9]* ]]; }
 
 # What is missing, by package; filled by the want_... below, brought together by bring_missing.
 missing=()

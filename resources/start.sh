@@ -18,7 +18,7 @@ rehearse_demo() {
     say "the record is $folder/demo.db, the athlete's screen is $folder/athlete.png"
 }
 
-prepare
+prepare base
 if [[ $# -gt 0 ]]; then
     exec "$python" -P -m app "$@"
 elif has_display; then
