@@ -14,6 +14,8 @@ Stereo = NDArray[np.int16]
 """Samples as played: shape (frames, 2), left then right, 48 kHz."""
 Wave = NDArray[np.float32]
 """Samples being made, 1 is full scale: shape (frames,) for one channel or (frames, 2)."""
+Spoken = NDArray[np.int16]
+"""One phrase of speech, one channel at 48 kHz: shape (frames,)."""
 
 
 def rms(wave: NDArray[np.floating]) -> float:

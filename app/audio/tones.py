@@ -20,6 +20,8 @@ THRESHOLD = 0.02
 """A ramp starts at this share of the whole, so that the first sample of a tone is the first that sounds."""
 NEAR, FAR = 1.32, 0.507
 """Gains of the two channels for a one-sided tone; their squares add up to 2, as for a central one."""
+GAINS = {Side.LEFT: (NEAR, FAR), Side.RIGHT: (FAR, NEAR), Side.BOTH: (1.0, 1.0)}
+"""Gain of the left and of the right channel by side."""
 ROUGHNESS_HZ = 25.0
 """The right side is rough: its loudness wavers at this rate, which a single loudspeaker carries too."""
 
@@ -39,15 +41,11 @@ def tone(kind: CueKind, length_ms: int, side: Side) -> Wave:
     """The sound of a cue, shape (length_ms * 48, 2), read-only. Raises KeyError for a kind that is spoken."""
     frames = length_ms * PER_MS
     mono = _SHAPES[kind](frames, side)
-    stereo = np.stack([mono * gain for gain in _gains(side)], axis=1)
+    stereo = np.stack([mono * gain for gain in GAINS[side]], axis=1)
     loudness = np.sqrt(np.mean(np.square(stereo)))
     finished: Wave = (stereo * (LOUDNESS / loudness)).astype(np.float32)
     finished.flags.writeable = False
     return finished
-
-
-def _gains(side: Side) -> tuple[float, float]:
-    return {Side.LEFT: (NEAR, FAR), Side.RIGHT: (FAR, NEAR), Side.BOTH: (1.0, 1.0)}[side]
 
 
 def _voiced(pitch: Pitch, side: Side) -> Pitch:

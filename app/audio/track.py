@@ -5,17 +5,16 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from app.audio.samples import CHANNELS, PEAK, PER_MS, Stereo, Wave, to_stereo
-from app.audio.tones import FAR, NEAR, tone
+from app.audio.samples import CHANNELS, FULL_SCALE, PEAK, PER_MS, Spoken, Stereo, Wave, to_stereo
+from app.audio.tones import GAINS, tone
 from app.domain.cue_values import Cue
-from app.domain.plan import Side
 
 DUCKED = 10 ** (-6 / 20)
 """Tones under speech are softened by 6 dB."""
 DUCK_RAMP_MS = 10
 
-Phrases = Mapping[str, Wave]
-"""Spoken text to its samples, one channel at 48 kHz."""
+Phrases = Mapping[str, Spoken]
+"""Phrases by their text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +72,10 @@ def _piece(cue: Cue, start_ms: int, phrases: Phrases, volumes: Volumes) -> _Piec
     if not cue.kind.spoken:
         return _Piece(start, tone(cue.kind, cue.length_ms, cue.side) * np.float32(volumes.tones), False)
     voice = phrases.get(cue.text or "")
-    if voice is None or not len(voice):
+    if voice is None or not voice.size:
         return None
-    left, right = {Side.LEFT: (NEAR, FAR), Side.RIGHT: (FAR, NEAR), Side.BOTH: (1.0, 1.0)}[cue.side]
-    placed = np.stack([voice * np.float32(left), voice * np.float32(right)], axis=1)
-    return _Piece(start, placed * np.float32(volumes.voice), True)
+    gains = np.array(GAINS[cue.side], dtype=np.float32) * np.float32(volumes.voice / FULL_SCALE)
+    return _Piece(start, voice[:, np.newaxis].astype(np.float32) * gains, True)
 
 
 def _clusters(pieces: list[_Piece]) -> list[list[_Piece]]:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from app.domain.cue_tones import onset_kind
 from app.domain.cue_values import Cue, CueKind
-from app.domain.cue_words import Tongue, phase_word
+from app.domain.cue_words import Tongue, spoken_phase
 from app.domain.dose import HoldReps, WorkTime
 from app.domain.plan import Exercise, Side
 from app.domain.timeline import Bout, RepWindow, rep_windows
@@ -87,7 +87,7 @@ def _phase_words(exercise: Exercise, bout: Bout, tongue: Tongue) -> Iterator[Cue
     for span in bout.work:
         explosive = onset_kind(exercise.dose, span.phase) is CueKind.EXPLOSIVE
         if span.rep <= PHASE_WORD_REPS and span.end_ms is not None and not explosive:
-            word = phase_word(exercise.words, span.phase, tongue)
+            word = spoken_phase(exercise, span.phase, tongue)
             yield _find_room(span.start_ms, CueKind.PHASE, span.side, word, span.end_ms)
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from app.domain.cue_values import Cue, CueKind
-from app.domain.cue_words import ENGLISH, Tongue, phase_word
+from app.domain.cue_words import ENGLISH, Tongue, spoken_phase
 from app.domain.dose import Dose, TempoReps
 from app.domain.plan import Exercise, Side
 from app.domain.tempo import Phase
@@ -58,7 +58,7 @@ def work_tones(exercise: Exercise, bout: Bout, tongue: Tongue = ENGLISH) -> Iter
     for span in bout.work:
         kind = onset_kind(exercise.dose, span.phase)
         length = None if span.end_ms is None else span.end_ms - span.start_ms
-        word = tongue.begin if span.end_ms is None else phase_word(exercise.words, span.phase, tongue)
+        word = tongue.begin if span.end_ms is None else spoken_phase(exercise, span.phase, tongue)
         yield Cue(span.start_ms, kind, span.side, onset_ms(kind, length), word)
         yield from _marks(span, tongue)
         if span.end_ms is not None and span.end_ms - span.start_ms >= LONG_PHASE_MS:

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 
-from app.domain.plan import Side, Words
+from app.domain.plan import Exercise, Side
 from app.domain.tempo import Phase
+from app.domain.words import PHASE_WORDS, written_word
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +53,7 @@ TONGUES: dict[str, Tongue] = {
         bout_done="bout done",
         lower_bound="lower bound reached",
         quarter="quarter done",
-        phases=_phases("lower, hold, lift, hold, hold, relax, go, stick, reset, go, own pace, work"),
+        phases={phase: word.lower() for phase, word in PHASE_WORDS.items()},
     ),
     "de": Tongue(
         code="de",
@@ -120,22 +121,7 @@ TONGUES: dict[str, Tongue] = {
 }
 ENGLISH = TONGUES["en"]
 
-_WORD_OF: dict[Phase, str] = {
-    Phase.ECCENTRIC: "eccentric",
-    Phase.HOLD_LENGTHENED: "hold",
-    Phase.CONCENTRIC: "concentric",
-    Phase.HOLD_SHORTENED: "hold",
-    Phase.HOLD: "hold",
-    Phase.RELAX: "relax",
-    Phase.MOVE: "move",
-    Phase.STICK: "stick",
-    Phase.RESET: "reset",
-    Phase.GO: "go",
-    Phase.WORK: "work",
-}
 
-
-def phase_word(words: Words, phase: Phase, tongue: Tongue = ENGLISH) -> str:
-    """What is said and shown for a phase: the plan's own word, else the language's."""
-    chosen: str | None = getattr(words, _WORD_OF[phase]) if phase in _WORD_OF else None
-    return chosen or tongue.phases[phase]
+def spoken_phase(exercise: Exercise, phase: Phase, tongue: Tongue = ENGLISH) -> str:
+    """What is said for a phase: the plan's own word, else the language's."""
+    return written_word(exercise, phase) or tongue.phases[phase]

@@ -30,7 +30,7 @@ FAST_WORDS = "as fast as control allows"
 
 def phase_word(exercise: Exercise, phase: Phase) -> str:
     """What is shown and said for a phase: the plan's word, its first letter raised, else the default."""
-    written = _written(exercise, phase)
+    written = written_word(exercise, phase)
     return PHASE_WORDS[phase] if written is None else written[:1].upper() + written[1:]
 
 
@@ -91,7 +91,8 @@ def _phase_texts(exercise: Exercise) -> Iterator[str]:
             )
 
 
-def _written(exercise: Exercise, phase: Phase) -> str | None:
+def written_word(exercise: Exercise, phase: Phase) -> str | None:
+    """The plan's own word for a phase, as written; None where it has none."""
     words = exercise.words
     match phase:
         case Phase.HOLD | Phase.HOLD_LENGTHENED | Phase.HOLD_SHORTENED:

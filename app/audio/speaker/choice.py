@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Literal
 
 from app.audio.clocks import Clock, MonotonicClock
-from app.audio.samples import Stereo
+from app.audio.samples import PER_MS, Stereo
 from app.audio.speaker.mini import MiniaudioSpeaker
 from app.audio.speaker.port import Speaker
 from app.audio.speaker.silent import SilentSpeaker
@@ -12,18 +12,27 @@ from app.audio.speaker.simple import SimpleaudioSpeaker
 from app.domain.errors import SpeakerError
 
 Preference = Literal["auto", "simpleaudio", "miniaudio", "silent"]
+RETRY_MS = 1_000
 NO_SOUND = "No sound: {} The session goes on without it; it is tried again at the next bout."
+GONE = "The sound device has gone. The session goes on, and so does the sound once there is a device again."
 
 
 class SteadySpeaker:
-    """Several speakers as one that never raises: each buffer goes to the first that takes it."""
+    """Several speakers as one that never raises: each buffer goes to the first that takes it.
 
-    def __init__(self, choices: Sequence[Speaker]) -> None:
+    A buffer that fell silent with its device is taken up again, where it would be by then, once there is one.
+    """
+
+    def __init__(self, choices: Sequence[Speaker], clock: Clock) -> None:
         self._choices = tuple(choices)
+        self._clock = clock
         self._current: Speaker = self._choices[0]
         self._silent = SilentSpeaker()
         self._notice: str | None = None
         self._shift_ms: int | None = None
+        self._buffer: Stereo | None = None
+        self._began_ms = self._tried_ms = 0
+        self._has_sounded = False
 
     @property
     def name(self) -> str:
@@ -33,16 +42,12 @@ class SteadySpeaker:
     @property
     def notice(self) -> str | None:
         """Why it is another speaker than wanted, or that the device has gone."""
-        if self.lost:
-            return (
-                "The sound device has gone. The session goes on; the sound is tried again at the next bout."
-            )
-        return self._notice
+        return GONE if self.lost else self._notice
 
     @property
     def lost(self) -> bool:
-        """Whether the device went away while it was playing."""
-        return self._current.lost
+        """Whether a device that played has gone and none has taken its place."""
+        return self._current.lost or (self._current is self._silent and self._has_sounded)
 
     @property
     def latency_ms(self) -> int:
@@ -55,41 +60,56 @@ class SteadySpeaker:
 
     def warm_up(self) -> None:
         """Wake the first speaker that can be had."""
+        self._buffer = None
         self._first(lambda speaker: speaker.warm_up())
 
     def play(self, samples: Stereo) -> None:
         """Play samples in place of what plays now, on the first speaker that can be had."""
+        self._buffer, self._began_ms = samples, self._clock.now_ms()
         self._first(lambda speaker: speaker.play(samples))
 
     def stop(self) -> None:
         """Be silent at once."""
-        self._quietly(self._current.stop)
+        self._buffer = None
+        _quietly(self._current.stop)
+
+    def tend(self) -> None:
+        """Try again, once a second, to play on what fell silent with its device."""
+        now = self._clock.now_ms()
+        if self._buffer is None or not self.lost or now - self._tried_ms < RETRY_MS:
+            return
+        rest = self._buffer[(now - self._began_ms) * PER_MS :]
+        if len(rest):
+            self._first(lambda speaker: speaker.play(rest))
 
     def close(self) -> None:
         """Let every device go."""
+        self._buffer = None
         for speaker in self._choices:
-            self._quietly(speaker.close)
+            _quietly(speaker.close)
 
     def _first(self, attempt: Callable[[Speaker], None]) -> None:
+        self._tried_ms = self._clock.now_ms()
         reasons: list[str] = []
         for speaker in (*self._choices, self._silent):
             try:
                 if speaker is not self._current:
-                    self._quietly(self._current.stop)
+                    _quietly(self._current.stop)
                 attempt(speaker)
             except SpeakerError as error:
                 reasons.append(str(error))
                 continue
             self._current = speaker
+            self._has_sounded = self._has_sounded or speaker is not self._silent
             self._notice = _notice(speaker, reasons)
             return
 
-    @staticmethod
-    def _quietly(act: Callable[[], None]) -> None:
-        try:
-            act()
-        except SpeakerError:
-            return
+
+def _quietly(act: Callable[[], None]) -> None:
+    try:
+        act()
+    except SpeakerError:
+        return
 
 
 def choose_speaker(
@@ -108,7 +128,7 @@ def choose_speaker(
         "miniaudio": (mini,),
         "silent": (SilentSpeaker(),),
     }
-    return SteadySpeaker(orders[preference])
+    return SteadySpeaker(orders[preference], timer)
 
 
 def _notice(speaker: Speaker, reasons: list[str]) -> str | None:

@@ -75,6 +75,9 @@ class MiniaudioSpeaker:
         except Exception:
             self.close()
 
+    def tend(self) -> None:
+        """Nothing of its own to bring back: whoever holds the buffer does that."""
+
     def close(self) -> None:
         """Let the device go."""
         device, self._device = self._device, None

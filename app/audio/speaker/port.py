@@ -36,5 +36,8 @@ class Speaker(Protocol):
     def stop(self) -> None:
         """Be silent at once."""
 
+    def tend(self) -> None:
+        """Called now and then: bring back, at its place, what fell silent with its device."""
+
     def close(self) -> None:
         """Let the device go."""

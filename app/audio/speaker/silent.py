@@ -22,5 +22,8 @@ class SilentSpeaker:
     def stop(self) -> None:
         """Silent it is."""
 
+    def tend(self) -> None:
+        """Nothing to bring back."""
+
     def close(self) -> None:
         """Nothing to let go."""

@@ -65,6 +65,9 @@ class SimpleaudioSpeaker:
             self._playing.stop()
         self._samples = self._playing = None
 
+    def tend(self) -> None:
+        """Nothing of its own to bring back: whoever holds the buffer does that."""
+
     def close(self) -> None:
         """Fall silent."""
         self.stop()
