@@ -8,11 +8,15 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 import app
-from app.domain.errors import PacewrightError, UsageError
+from app.domain.athlete import Athlete
+from app.domain.errors import UsageError
+from app.domain.plan import WrittenPlan
+from app.domain.records import RunHeader
 
 if TYPE_CHECKING:
-    from app.domain.athlete import Athlete
-    from app.domain.records import RunHeader
+    from app.audio.clocks import Clock
+    from app.audio.speaker.choice import Preference
+    from app.audio.speaker.port import Speaker
     from app.store.database import Database
 
 DATA_VARIABLE = "PACEWRIGHT_DATA"
@@ -59,17 +63,44 @@ def open_record(path: Path, *, read_only: bool = False) -> "Database":
     return open_database(path, read_only=read_only)
 
 
+def read_plan(path: Path) -> WrittenPlan:
+    """The plan in a file, and its text. Raises FileProblemsError."""
+    from app.planfile.reader import parse_plan
+    from app.planfile.source import read_text
+
+    text = read_text(path)
+    return WrittenPlan(parse_plan(text, str(path), path.parent), text)
+
+
+def read_athletes(roster: Path) -> tuple[Athlete, ...]:
+    """Everybody in a roster. Raises FileProblemsError."""
+    from app.planfile.roster import read_roster
+
+    return read_roster(roster)
+
+
+def make_clock() -> "Clock":
+    """The machine's own clock."""
+    from app.audio.clocks import MonotonicClock
+
+    return MonotonicClock()
+
+
+def choose_speaker(preference: "Preference") -> "Speaker":
+    """The best speaker that can be had of those asked for; silence, with a notice, where there is none."""
+    from app.audio.speaker.choice import choose_speaker as choose
+
+    return choose(preference)
+
+
 def find_athlete(name: str, roster: Path | None) -> "Athlete":
     """An athlete of a roster by name; without a roster a person of that name with nothing of their own.
 
     Raises UsageError when the roster does not have the name.
     """
-    from app.domain.athlete import Athlete
-    from app.planfile.roster import read_roster
-
     if roster is None:
         return Athlete(name)
-    athletes = {athlete.name: athlete for athlete in read_roster(roster)}
+    athletes = {athlete.name: athlete for athlete in read_athletes(roster)}
     if name not in athletes:
         raise UsageError(f"{name} is not in {roster}; it has {', '.join(athletes)}.")
     return athletes[name]
@@ -107,17 +138,9 @@ def _known_zone(name: str) -> bool:
     return True
 
 
-def new_header(athlete: str, plan_title: str, plan_text: str, *, invented: bool = False) -> "RunHeader":
+def new_header(athlete: str, written: WrittenPlan, *, invented: bool = False) -> RunHeader:
     """The header of a run that begins now."""
-    from app.domain.records import RunHeader
-
     now = datetime.now(UTC)
-    return RunHeader(new_run_id(now), athlete, plan_title, plan_text, now, local_zone_name(), invented)
-
-
-def read_text(path: Path) -> str:
-    """The text of a plan file that has been read before. Raises PacewrightError when it has gone."""
-    try:
-        return path.read_text(encoding="utf-8-sig")
-    except OSError as error:
-        raise PacewrightError(f"{path} cannot be read: {error.strerror}.") from error
+    return RunHeader(
+        new_run_id(now), athlete, written.plan.title, written.text, now, local_zone_name(), invented
+    )

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from app import __version__
-from app.cli import check, rehearse, schema, timeline
+from app.cli import check, guide, open_program, picture, rehearse, schema, speakers, timeline
 
 
 class Door(Protocol):
@@ -22,8 +22,12 @@ class Door(Protocol):
 
 DOORS: dict[str, Door] = {
     "check": cast("Door", check),
+    "guide": cast("Door", guide),
+    "open": cast("Door", open_program),
+    "picture": cast("Door", picture),
     "rehearse": cast("Door", rehearse),
     "schema": cast("Door", schema),
+    "speakers": cast("Door", speakers),
     "timeline": cast("Door", timeline),
 }
 DEFAULT = "open"

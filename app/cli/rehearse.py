@@ -37,16 +37,15 @@ def run(arguments: argparse.Namespace) -> int:
     """Rehearse the plan and print the record read back from the database."""
     from app.domain.compiler import compile_timeline
     from app.domain.prescription import prescriptions
-    from app.planfile.reader import read_plan
     from app.run.controller import Controller
     from app.run.rehearsal import rehearse
 
     wait = _pace(arguments.speed)
-    plan = read_plan(arguments.plan)
+    written = wiring.read_plan(arguments.plan)
     athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
-    timeline = compile_timeline(plan, athlete)
+    timeline = compile_timeline(written.plan, athlete)
     name = arguments.athlete or "Rehearsal"
-    header = wiring.new_header(name, plan.title, wiring.read_text(arguments.plan), invented=True)
+    header = wiring.new_header(name, written, invented=True)
     with ExitStack() as stack:
         path = (
             arguments.database

@@ -141,3 +141,11 @@ class Plan:
     changeover_ms: int = DEFAULT_CHANGEOVER_MS
     side_change_ms: int = DEFAULT_SIDE_CHANGE_MS
     fast_ms: int = DEFAULT_FAST_MS
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenPlan:
+    """A plan and the text it was read from, which is kept with every run of it."""
+
+    plan: Plan
+    text: str

@@ -2,8 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.domain.fold import fold_run
 from app.domain.plan import Side
@@ -13,7 +12,7 @@ from app.domain.words import side_word
 from app.run.intents import Intent, RateSession
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.widgets.plain import card, label, quiet_button, say, strong_button
+from app.views.widgets.plain import card, label, quiet_button, say, scrolling, strong_button
 from app.views.widgets.scale import EFFORT_WORDS, Scale
 
 TITLES: dict[RunOutcome | None, str] = {
@@ -67,12 +66,7 @@ class FinishedPanel(QWidget):
         self._rows.setHorizontalSpacing(look.sizes.title)
         inside = QWidget()
         inside.setLayout(self._rows)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setAccessibleName("What was done")
-        scroll.setWidget(inside)
+        scroll = scrolling(inside, "What was done")
         column = QVBoxLayout()
         column.addWidget(self._title)
         about = "Reps done of those asked for"

@@ -14,6 +14,7 @@ DISTANCE_M = 3.0
 SHARE_OF_WINDOW = 0.152
 COUNT_RATIO, OF_RATIO = 1.5, 0.32
 MARGIN = 0.0375
+MOST_OF_WINDOW = 0.3
 BAR = 0.012
 
 
@@ -56,7 +57,11 @@ class HeadlineView(QWidget):
 
     def sizeHint(self) -> QSize:
         """Give the count its height."""
-        return QSize(800, round(self.wished_px() * COUNT_RATIO * 1.0))
+        return QSize(800, round(self.wished_px() * COUNT_RATIO))
+
+    def fit_window(self) -> None:
+        """Take the height that goes with the window as it is now."""
+        self.setFixedHeight(min(self.sizeHint().height(), round(self.window().height() * MOST_OF_WINDOW)))
 
     def wished_px(self) -> float:
         """Font size of side and phase before fitting: by the distance, at least its share of the window."""

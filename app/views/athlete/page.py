@@ -7,7 +7,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
-from app.domain.records import Fact
 from app.run.intents import Begin, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
 from app.run.state import Doing, Stand
@@ -41,10 +40,8 @@ class AthletePage(QWidget):
     ) -> None:
         super().__init__()
         self._look, self._session, self._now_s = look, session, now_s
-        self._facts: list[Fact] = []
         self._announced = ""
         self._one_at_s: float | None = None
-        session.moved.connect(self._facts.extend)
         timeline = session.timeline
         self._header = Header(look)
         self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
@@ -75,16 +72,20 @@ class AthletePage(QWidget):
             self._work.show_snapshot(shown)
             self._announce(headline(shown, self._look.scheme).phase_text)
         elif panel is self._rest:
-            self._rest.show_snapshot(shown, self._facts)
+            self._rest.show_snapshot(shown, self._session.facts)
         elif panel is self._paused:
             self._paused.show_snapshot(shown)
         elif panel is self._ready:
             self._ready.show_notice(self._session.notice)
         elif entered:
-            self._finished.show_run(shown.outcome, self._facts)
+            self._finished.show_run(shown.outcome, self._session.facts)
         if entered:
             self._panels.setCurrentWidget(panel)
             self.setFocus()
+
+    def show_trouble(self, sentence: str) -> None:
+        """Say in words that something outside the session went wrong; the session goes on."""
+        self._header.show_trouble(sentence)
 
     def act(self, intent: Intent) -> None:
         """Hand an intent to the run and show what came of it."""

@@ -3,13 +3,14 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from app.domain.plan import Sides
 from app.domain.timeline import Timeline
 from app.domain.words import prescription_text
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.widgets.plain import card, label, say, strong_button
+from app.views.widgets.plain import card, label, say, scrolling, strong_button
 
 CAUTIONS = (
     "This is no medical device: it does not diagnose, clear or predict injury.",
@@ -17,6 +18,8 @@ CAUTIONS = (
     "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.",
     "Your practitioner decides; local practice and law come first. Nothing advances by itself.",
 )
+
+LONG_TITLE = 36
 
 
 class ReadyPanel(QWidget):
@@ -41,12 +44,13 @@ class ReadyPanel(QWidget):
     def _plan_column(self, athlete: str) -> QVBoxLayout:
         look, plan = self._look, self._timeline.plan
         column = QVBoxLayout()
-        column.addWidget(
-            label(look, plan.title, pixels=look.sizes.display, weight=Weight.SEMIBOLD, wrap=True)
-        )
+        title = label(look, plan.title, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
+        title.setWordWrap(len(plan.title) > LONG_TITLE)
+        title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Maximum)
+        column.addWidget(title)
         minutes = -(-self._timeline.timed_ms // 60_000)
         more = ", and own-pace work" if self._timeline.open_ended else ""
-        about = f"{athlete}  ·  {minutes} min{more}"
+        about = f"For {athlete}  ·  {minutes} min{more}"
         column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
         column.addSpacing(look.sizes.body)
         column.addWidget(self._exercises(), 1)
@@ -55,28 +59,26 @@ class ReadyPanel(QWidget):
     def _exercises(self) -> QScrollArea:
         look = self._look
         grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(look.sizes.title)
-        grid.setColumnStretch(1, 1)
+        grid.setVerticalSpacing(round(look.sizes.body * 0.45))
+        grid.setColumnStretch(0, 1)
         row = 0
         for number, stage in enumerate(self._timeline.plan.stages, 1):
-            text = f"{number}  {stage.name}"
-            grid.addWidget(label(look, text, pixels=look.sizes.heading, weight=Weight.SEMIBOLD), row, 0, 1, 2)
-            row += 1
+            grid.setRowMinimumHeight(row, round(look.sizes.body * 0.7) if row else 0)
+            name = label(look, f"{number}  {stage.name}", pixels=look.sizes.heading, weight=Weight.SEMIBOLD)
+            grid.addWidget(name, row + 1, 0, 1, 2)
+            row += 2
             for exercise in stage.exercises:
-                dose = f"{exercise.sets} × {prescription_text(exercise)}"
+                each = ", each side" if exercise.sides is Sides.EACH else ""
+                dose = f"{exercise.sets} × {prescription_text(exercise)}{each}"
                 grid.addWidget(label(look, exercise.name, wrap=True), row, 0)
-                grid.addWidget(label(look, dose, colour=look.scheme.quiet, wrap=True), row, 1)
+                grid.addWidget(label(look, dose, colour=look.scheme.quiet), row, 1)
                 row += 1
         grid.setRowStretch(row, 1)
         inside = QWidget()
         inside.setLayout(grid)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setAccessibleName("The exercises of this session")
-        scroll.setWidget(inside)
-        return scroll
+        return scrolling(inside, "The exercises of this session")
 
     def _caution_column(self, begin: Callable[[], object]) -> QVBoxLayout:
         look = self._look
@@ -87,7 +89,7 @@ class ReadyPanel(QWidget):
         inner.setSpacing(round(look.sizes.body * 0.9))
         inner.addWidget(label(look, "Before you begin", pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
         for caution in CAUTIONS:
-            inner.addWidget(label(look, caution, wrap=True))
+            inner.addWidget(label(look, caution, pixels=look.sizes.heading * 0.92, wrap=True))
         column = QVBoxLayout()
         column.addWidget(frame)
         column.addWidget(self._notice)

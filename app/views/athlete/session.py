@@ -14,7 +14,7 @@ from app.run.snapshot import Snapshot, snapshot
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
-    from app.views.athlete.sound import RunSound
+    from app.views.athlete.sound import Sounding
 
 Write = Callable[[int, Sequence[Fact]], None]
 
@@ -29,7 +29,7 @@ class RunSession(QObject):
     moved = Signal(tuple)
 
     def __init__(
-        self, timeline: Timeline, clock: "Clock", speaker: "Speaker", sound: "RunSound", write: Write
+        self, timeline: Timeline, clock: "Clock", speaker: "Speaker", sound: "Sounding", write: Write
     ) -> None:
         super().__init__()
         self.timeline = timeline
@@ -38,6 +38,7 @@ class RunSession(QObject):
         self._speaker = speaker
         self._sound = sound
         self._write = write
+        self.facts: list[Fact] = []
         sound.prepare(self.controller.state)
 
     def now_ms(self) -> int:
@@ -49,6 +50,7 @@ class RunSession(QObject):
         now = self.now_ms()
         first, facts = self.controller.handle(intent, now)
         if facts:
+            self.facts.extend(facts)
             self._write(first, facts)
         self._sound.follow(self.controller.state, now)
         if facts:

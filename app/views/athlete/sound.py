@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from app.domain.cues import CODA_MS, bout_cues
 from app.domain.timeline import Timeline
@@ -25,6 +25,32 @@ class Wanted:
     start_ms: int
     work_from_ms: int
     rest_ms: int
+
+
+class Sounding(Protocol):
+    """What a session asks of its sound."""
+
+    def prepare(self, state: RunState) -> None:
+        """Get ready while the athlete does."""
+
+    def follow(self, state: RunState, now_ms: int) -> None:
+        """Bring the sound to where the run stands; called after each change and each tick."""
+
+    def close(self) -> None:
+        """Be silent, and let everything go."""
+
+
+class NoSound:
+    """Where nothing is to be heard: pictures, and tests of what is seen."""
+
+    def prepare(self, state: RunState) -> None:
+        """There is nothing to get ready."""
+
+    def follow(self, state: RunState, now_ms: int) -> None:
+        """There is nothing to follow with."""
+
+    def close(self) -> None:
+        """There is nothing to let go."""
 
 
 class RunSound:

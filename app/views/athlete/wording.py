@@ -60,8 +60,9 @@ def set_line(shown: Snapshot) -> str:
 def time_left(shown: Snapshot) -> str:
     """What is left of the session; own-pace work has no length and is said to come on top."""
     minutes = -(-shown.left_ms // 60_000)
-    text = "less than a minute left" if shown.left_ms < 60_000 else f"{minutes} min left"
-    return f"{text}, and own-pace work" if shown.left_open else text
+    if shown.left_open:
+        return f"{minutes} min left, own pace aside"
+    return "less than a minute left" if shown.left_ms < 60_000 else f"{minutes} min left"
 
 
 def next_bout(shown: Snapshot) -> Bout | None:

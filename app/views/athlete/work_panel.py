@@ -1,7 +1,7 @@
 """The working screen: headline, moving profile, one coaching cue, what comes next."""
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QStackedLayout, QVBoxLayout, QWidget
 
 from app.domain.profile import profile_of
@@ -36,6 +36,11 @@ class WorkPanel(QWidget):
         layout.addWidget(self._headline)
         layout.addLayout(self._shape, 1)
         layout.addWidget(self._foot())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Let the headline grow and shrink with the window."""
+        super().resizeEvent(event)
+        self._headline.fit_window()
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show a moment of the run."""

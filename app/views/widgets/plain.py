@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QWidget
 
 from app.views.lettering import Weight
 from app.views.theme import Look
@@ -71,6 +71,19 @@ def card(look: Look) -> QFrame:
         f" border: 1px solid {scheme.quiet}; border-radius: 14px; }}"
     )
     return made
+
+
+def scrolling(inside: QWidget, name: str) -> QScrollArea:
+    """Let something that may be taller than its place be scrolled; it shows the ground it stands on."""
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+    scroll.setAccessibleName(name)
+    scroll.setWidget(inside)
+    scroll.viewport().setAutoFillBackground(False)
+    inside.setAutoFillBackground(False)
+    return scroll
 
 
 def _button(look: Look, text: str, act: Callable[[], object], tip: str) -> QPushButton:

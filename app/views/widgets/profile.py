@@ -68,6 +68,7 @@ class ProfileView(QWidget):
             self._paint_numbers(painter)
             for stroke, line in self._lines():
                 self._paint_line(painter, stroke, line)
+            self._paint_marks(painter)
             self._paint_now(painter)
         painter.end()
 
@@ -165,6 +166,15 @@ class ProfileView(QWidget):
             painter.drawLine(QLineF(x, top, x, base))
             painter.setPen(QColor(scheme.ink if self._under_way(stroke) else scheme.quiet))
             painter.drawText(QPointF(x + self.height() * 0.025, base), str(stroke.rep))
+
+    def _paint_marks(self, painter: QPainter) -> None:
+        """Paint, on a ranged hold, where it is long enough."""
+        half = self.height() * 0.04
+        for stroke in self._in_sight():
+            if stroke.mark_ms is not None:
+                x, y = self._x(stroke.mark_ms), self._y(height_at(self._strokes, stroke.mark_ms))
+                painter.setPen(QPen(QColor(self._look.scheme.ink), 3))
+                painter.drawLine(QLineF(x, y - half, x, y + half))
 
     def _begins(self, stroke: Stroke) -> bool:
         before = self._strokes[bisect_left(self._starts, stroke.start_ms) - 1]

@@ -1,0 +1,56 @@
+"""`open`: the program on the screen."""
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app import wiring
+
+if TYPE_CHECKING:
+    from app.views.house import House
+
+SUMMARY = "open the program: lead a plan, or review what was done"
+
+
+def configure(parser: argparse.ArgumentParser) -> None:
+    """Declare the command's words."""
+    parser.add_argument("plan", type=Path, nargs="?", metavar="PLAN", help="the session to lead")
+    parser.add_argument("--demo", action="store_true", help="the invented club's shoulder session")
+    parser.add_argument("--athlete", metavar="NAME", help="who is training")
+    parser.add_argument("--roster", type=Path, metavar="FILE", help="who may train here")
+    parser.add_argument("--database", type=Path, metavar="FILE", help="where the record is kept")
+    parser.add_argument("--sound", choices=("auto", "simpleaudio", "miniaudio", "silent"), default="auto")
+    parser.add_argument("--full-screen", action="store_true")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    """Open the window, and give the exit status when it is closed."""
+    from app.views.application import run_application
+    from app.views.display import require_display
+    from app.views.house import Wish
+
+    require_display()
+    house = _house(arguments)
+    plan = house.plans[0] if arguments.demo else arguments.plan
+    athlete = arguments.athlete or ("Hugo" if arguments.demo else None)
+    session = None if plan is None else house.read_plan(plan)
+    return run_application(house, Wish(session, athlete, arguments.full_screen))
+
+
+def _house(arguments: argparse.Namespace) -> "House":
+    from app.views.house import House
+
+    demo = wiring.demo_folder()
+    database = wiring.database_file(arguments.database)
+    roster = arguments.roster or demo / "roster.toml"
+    return House(
+        fonts=wiring.resources_folder() / "fonts",
+        icon=wiring.resources_folder() / "pacewright.svg",
+        plans=(demo / "shoulder_rotators.toml", demo / "landing_control.toml"),
+        open_record=lambda: wiring.open_record(database),
+        choose_speaker=lambda: wiring.choose_speaker(arguments.sound),
+        make_clock=wiring.make_clock,
+        read_plan=wiring.read_plan,
+        read_athletes=lambda: wiring.read_athletes(roster),
+        new_header=wiring.new_header,
+    )

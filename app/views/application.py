@@ -1,0 +1,66 @@
+"""Opens the program on the screen, and ends it cleanly."""
+
+import gc
+import signal
+import sys
+
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QMessageBox
+
+from app.views.display import require_display
+from app.views.house import House, Wish
+from app.views.lettering import load_fonts
+from app.views.window import Window
+
+HEARTBEAT_MS = 200
+APPLICATION_ID = "io.pacewright.Pacewright"
+
+
+def run_application(house: House, wish: Wish) -> int:
+    """Show the window until it is closed; gives the exit status, 1 when the record could not be opened.
+
+    Raises DisplayError when there is no screen.
+    """
+    require_display()
+    application = make_application(sys.argv[:1])
+    window = Window(house, wish, load_fonts(house.fonts))
+    window.broken.connect(lambda sentence: _give_up(window, sentence))
+    window.setGeometry(window.screen().availableGeometry())
+    if wish.full_screen:
+        window.showFullScreen()
+    else:
+        window.showMaximized()
+    QTimer.singleShot(0, window.settle)
+    heartbeat = _listen_for_interrupt(window)
+    status = application.exec()
+    heartbeat.stop()
+    window.deleteLater()
+    application.processEvents()
+    gc.enable()
+    return status
+
+
+def make_application(arguments: list[str]) -> QApplication:
+    """Make the one application object, in the plain style that takes our palette."""
+    application = QApplication(arguments)
+    application.setApplicationName("Pacewright")
+    application.setDesktopFileName(APPLICATION_ID)
+    application.setStyle("Fusion")
+    return application
+
+
+def _listen_for_interrupt(window: Window) -> QTimer:
+    """Close the window on Ctrl-C or a request to end; Python hears of it only while it runs."""
+    for number in (signal.SIGINT, signal.SIGTERM):
+        signal.signal(number, lambda _number, _frame: window.close())
+    heartbeat = QTimer(window)
+    heartbeat.timeout.connect(lambda: None)
+    heartbeat.start(HEARTBEAT_MS)
+    return heartbeat
+
+
+def _give_up(window: Window, sentence: str) -> None:
+    sys.stderr.write(f"{sentence}\n")
+    QMessageBox.critical(window, "Pacewright", sentence)
+    window.close()
+    QApplication.exit(1)

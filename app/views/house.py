@@ -1,0 +1,42 @@
+"""What the program on the screen needs from outside, handed in when it is opened."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app.domain.athlete import Athlete
+from app.domain.plan import WrittenPlan
+from app.domain.records import RunHeader
+
+if TYPE_CHECKING:
+    from app.audio.clocks import Clock
+    from app.audio.speaker.port import Speaker
+    from app.store.database import Database
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """Everything a window asks for. The callables are called when their thing is first needed.
+
+    `read_plan` raises FileProblemsError; `open_record` StoreError; the speaker never raises.
+    """
+
+    fonts: Path
+    icon: Path
+    plans: tuple[Path, ...]
+    open_record: "Callable[[], Database]"
+    choose_speaker: "Callable[[], Speaker]"
+    make_clock: "Callable[[], Clock]"
+    read_plan: Callable[[Path], WrittenPlan]
+    read_athletes: Callable[[], tuple[Athlete, ...]]
+    new_header: Callable[[str, WrittenPlan], RunHeader]
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """What the program is opened on: a session that has been read, for an athlete; or nothing yet."""
+
+    session: WrittenPlan | None = None
+    athlete: str | None = None
+    full_screen: bool = False

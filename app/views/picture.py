@@ -1,0 +1,120 @@
+"""Draws a screen into a picture file, without a display and without waiting for the moment to come."""
+
+import os
+from collections.abc import Callable, Sequence
+from enum import StrEnum
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from app.domain.errors import PacewrightError
+from app.domain.records import Fact, RunSummary
+from app.domain.timeline import Timeline
+from app.run.intents import Begin, CountRep, Tick
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
+    from app.views.athlete.session import RunSession
+
+STEP_MS = 250
+COUNT_EACH_MS = 2_000
+
+
+class Screen(StrEnum):
+    """Which screen is drawn."""
+
+    ATHLETE = "athlete"
+    REVIEW = "review"
+
+
+class HandClock:
+    """A clock that is moved by hand."""
+
+    def __init__(self) -> None:
+        self.at_ms = 0
+
+    def now_ms(self) -> int:
+        """Whole milliseconds, as set."""
+        return self.at_ms
+
+
+def draw_athlete(
+    timeline: Timeline, name: str, at_ms: int | None, size: tuple[int, int], fonts: Path, to: Path
+) -> None:
+    """Draw the athlete's screen `at_ms` after "ready", or before it when that is None.
+
+    Reps at the athlete's own pace are counted one every two seconds. Raises PacewrightError when the file
+    cannot be written.
+    """
+    from app.views.athlete.page import AthletePage
+    from app.views.lettering import type_scale
+    from app.views.theme import Look, Place, choose
+
+    def build(family: str) -> "QWidget":
+        clock = HandClock()
+        session = _session(timeline, clock)
+        look = Look(choose(Place.TRAINING), family, type_scale(size[1] * 22 / 1080))
+        page = AthletePage(look, session, name)
+        if at_ms is not None:
+            _lead(session, clock, at_ms)
+        page.refresh()
+        return page
+
+    _draw(build, size, fonts, to)
+
+
+def draw_review(
+    summaries: Sequence[RunSummary], athlete: str | None, size: tuple[int, int], fonts: Path, to: Path
+) -> None:
+    """Draw the review of these runs. Raises PacewrightError when the file cannot be written."""
+    from app.views.lettering import desk_scale
+    from app.views.review.page import ReviewPage
+    from app.views.theme import Look, Place, choose
+
+    def build(family: str) -> "QWidget":
+        page = ReviewPage(Look(choose(Place.DESK), family, desk_scale(size[0])), lambda: None)
+        page.show_summaries(summaries)
+        page.choose_athlete(athlete)
+        return page
+
+    _draw(build, size, fonts, to)
+
+
+def _session(timeline: Timeline, clock: HandClock) -> "RunSession":
+    from app.audio.speaker.silent import SilentSpeaker
+    from app.views.athlete.session import RunSession
+    from app.views.athlete.sound import NoSound
+
+    def forget(_first: int, _facts: Sequence[Fact]) -> None:
+        """A picture leaves no record."""
+
+    speaker = SilentSpeaker()
+    return RunSession(timeline, clock, speaker, NoSound(), forget)
+
+
+def _lead(session: "RunSession", clock: HandClock, at_ms: int) -> None:
+    session.act(Begin())
+    counted_ms = 0
+    while clock.at_ms < at_ms:
+        clock.at_ms = min(clock.at_ms + STEP_MS, at_ms)
+        counts = clock.at_ms - counted_ms >= COUNT_EACH_MS
+        session.act(CountRep() if counts else Tick())
+        counted_ms = clock.at_ms if counts else counted_ms
+
+
+def _draw(build: "Callable[[str], QWidget]", size: tuple[int, int], fonts: Path, to: Path) -> None:
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    from app.views.application import make_application
+    from app.views.lettering import load_fonts
+
+    application = make_application(["pacewright"])
+    page = build(load_fonts(fonts))
+    page.resize(*size)
+    page.grab()
+    application.processEvents()
+    saved = page.grab().save(str(to), "PNG")
+    page.close()
+    page.deleteLater()
+    application.processEvents()
+    if not saved:
+        raise PacewrightError(f"{to} cannot be written; name a file in a folder that exists and is yours.")

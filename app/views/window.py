@@ -1,0 +1,210 @@
+"""The window: start page, athlete's screen, review."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
+
+from app.domain.compiler import compile_timeline
+from app.domain.errors import PacewrightError
+from app.domain.plan import WrittenPlan
+from app.domain.prescription import prescriptions
+from app.domain.records import BoutEnded, Fact, RunBegan, RunSummary
+from app.views.athlete.page import AthletePage
+from app.views.athlete.session import RunSession
+from app.views.athlete.sound import RunSound
+from app.views.framed import framed
+from app.views.house import House, Wish
+from app.views.lettering import desk_scale, type_scale
+from app.views.start_page import StartPage
+from app.views.theme import Look, Place, choose, palette
+from app.views.ticker import Ticker
+from app.views.tidying import Tidying
+from app.views.worker import RecordKeeper
+
+if TYPE_CHECKING:
+    from app.store.database import Database
+
+WINDOW_TO_BODY = 1080 / 22
+"""Height of a window over that of its running text, from the sketches."""
+REBUILD_AFTER_MS = 120
+
+
+class Window(QMainWindow):
+    """Owns the pages and the run under way.
+
+    `broken` carries the sentence for a record that cannot be opened.
+    """
+
+    broken = Signal(str)
+
+    def __init__(self, house: House, wish: Wish, family: str) -> None:
+        super().__init__()
+        self._house, self._wish, self._family = house, wish, family
+        self.setWindowTitle("Pacewright")
+        self.setWindowIcon(QIcon(str(house.icon)))
+        self.resize(1280, 720)
+        self._keeper = RecordKeeper(house.open_record, self)
+        self._keeper.failed.connect(self._on_failed)
+        self._keeper.opened.connect(self._on_opened)
+        self._record_open = False
+        self._ticker = Ticker(self)
+        self._tidying = Tidying()
+        self._session: RunSession | None = None
+        self._athlete = ""
+        self._page: AthletePage | None = None
+        self._review: QWidget | None = None
+        self._pages = QStackedWidget()
+        self.setCentralWidget(self._pages)
+        self._built_height = self.height()
+        self._resized = QTimer(self, singleShot=True, interval=REBUILD_AFTER_MS)
+        self._resized.timeout.connect(self._rebuild)
+        self._start = self._build_start()
+
+    def settle(self) -> None:
+        """Do what waits until the window has been painted: open the record, show what was wished for."""
+        self._keeper.open()
+        self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
+        if self._wish.session is not None:
+            self.begin_session(self._wish.session, self._wish.athlete or self._start.athlete)
+
+    def choose_plan(self, path: Path) -> None:
+        """Read a plan and show the session it makes, or say what is wrong with it."""
+        try:
+            session = self._house.read_plan(path)
+        except PacewrightError as error:
+            self._start.show_notice(str(error))
+            return
+        self._start.show_notice("")
+        self.begin_session(session, self._start.athlete)
+
+    def begin_session(self, session: WrittenPlan, name: str) -> None:
+        """Show the session of an athlete, ready to begin."""
+        athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
+        timeline = compile_timeline(session.plan, athletes.get(name))
+        header = self._house.new_header(name, session)
+        speaker = self._house.choose_speaker()
+
+        def write(first: int, facts: Sequence[Fact]) -> None:
+            if isinstance(facts[0], RunBegan):
+                self._keeper.open_run(header, prescriptions(timeline))
+            self._keeper.append(header.run_id, first, facts)
+
+        self._session = RunSession(
+            timeline, self._house.make_clock(), speaker, RunSound(timeline, speaker), write
+        )
+        self._session.moved.connect(self._on_moved)
+        self._athlete = name
+        self._page = self._build_page(self._session)
+        self._ticker.start()
+        self._tidying.begin()
+
+    def leave_session(self) -> None:
+        """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
+        if self._session is None or self._page is None:
+            return
+        self._ticker.stop()
+        self._session.close()
+        self._session.moved.disconnect(self._on_moved)
+        self._drop(self._page)
+        self._session = self._page = None
+        self._tidying.end()
+        self._pages.setCurrentWidget(self._start)
+
+    def open_review(self) -> None:
+        """Show what was done."""
+        from app.views.review.page import ReviewPage
+
+        if self._review is None:
+            look = Look(choose(Place.DESK), self._family, desk_scale(self.width()))
+            page = ReviewPage(look, lambda: self._keeper.ask(_summaries, page.show_summaries))
+            self._review = framed(look, page, self._leave_review)
+            self._pages.addWidget(self._review)
+        self._pages.setCurrentWidget(self._review)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """F11 is full screen; Esc leaves it, then the review."""
+        if event.key() == Qt.Key.Key_F11:
+            self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
+        elif event.key() == Qt.Key.Key_Escape and self.isFullScreen():
+            self.showNormal()
+        elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._review:
+            self._leave_review()
+        else:
+            super().keyPressEvent(event)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Keep what was done, then let everything go."""
+        self.leave_session()
+        self._keeper.close()
+        event.accept()
+
+    def _leave_review(self) -> None:
+        self._pages.setCurrentWidget(self._start)
+
+    def _on_moved(self, facts: tuple[Fact, ...]) -> None:
+        if any(isinstance(fact, BoutEnded) for fact in facts):
+            QTimer.singleShot(0, self._tidying.between)
+
+    def _on_opened(self) -> None:
+        self._record_open = True
+
+    def _on_failed(self, sentence: str) -> None:
+        if not self._record_open:
+            self.broken.emit(sentence)
+        elif self._page is None:
+            QMessageBox.warning(self, "Pacewright", sentence)
+        else:
+            self._page.show_trouble(sentence)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Build the pages anew, with letters to match, once the window has another size for good."""
+        super().resizeEvent(event)
+        self._resized.start()
+
+    def _look(self) -> Look:
+        return Look(choose(Place.TRAINING), self._family, type_scale(self.height() / WINDOW_TO_BODY))
+
+    def _rebuild(self) -> None:
+        if self.height() == self._built_height:
+            return
+        self._built_height = self.height()
+        old_start, old_page = self._start, self._page
+        showing_start = self._pages.currentWidget() is old_start
+        self._start = self._build_start()
+        self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
+        self._drop(old_start)
+        if showing_start:
+            self._pages.setCurrentWidget(self._start)
+        if self._session is not None and old_page is not None:
+            self._page = self._build_page(self._session)
+            self._drop(old_page)
+
+    def _build_start(self) -> StartPage:
+        look = self._look()
+        self.setPalette(palette(look.scheme))
+        start = StartPage(look, self._house.plans, self.choose_plan, self.open_review)
+        self._pages.addWidget(start)
+        return start
+
+    def _build_page(self, session: RunSession) -> AthletePage:
+        page = AthletePage(self._look(), session, self._athlete)
+        page.left.connect(self.leave_session)
+        self._ticker.tick.connect(page.refresh)
+        self._pages.addWidget(page)
+        self._pages.setCurrentWidget(page)
+        page.setFocus()
+        return page
+
+    def _drop(self, page: QWidget) -> None:
+        if isinstance(page, AthletePage):
+            self._ticker.tick.disconnect(page.refresh)
+        self._pages.removeWidget(page)
+        page.deleteLater()
+
+
+def _summaries(database: "Database") -> tuple[RunSummary, ...]:
+    return database.queries.run_summaries()
