@@ -3,6 +3,7 @@
 import difflib
 import unicodedata
 from collections.abc import Iterable
+from decimal import Decimal
 
 LONGEST_SHOWN = 40
 LONGEST_COMPARED = 40
@@ -23,18 +24,22 @@ def code_point(character: str) -> str:
 
 
 def shown(value: object) -> str:
-    """A value in quotes as its author would know it: at most 40 characters, nothing unseen in it."""
+    """A value as its author would know it, text in quotes: at most 40 characters, nothing unseen in it."""
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, int) and abs(value) > _LARGEST_SHOWN:
         return "a number that large" if value > 0 else "a number that small"
+    if isinstance(value, Decimal) and not value.is_finite():
+        return "nan" if value.is_nan() else "inf"
     if isinstance(value, list):
         return "a list"
     if isinstance(value, dict):
         return "a table"
     text = str(value)
     text = text[:LONGEST_SHOWN] + "..." if len(text) > LONGEST_SHOWN else text
-    text = "".join(f"<{code_point(character)}>" if unseen(character) else character for character in text)
+    text = "".join(
+        character if character.isprintable() else f"<{code_point(character)}>" for character in text
+    )
     return f'"{text}"' if isinstance(value, str) else text
 
 

@@ -53,21 +53,30 @@ class Table:
                 sound = key.kind.read(value[key.name], below(refuse, key.name))
                 if sound is not None:
                     values[key.name] = sound
-            elif key.required:
+        meant = self._refuse_unknown(value, refuse)
+        for key in self.keys:
+            if key.required and key.name not in value and key.name not in meant:
                 refuse(f'"{key.name}" is missing; write {key.example or key.name}', key=True)
-        for name in value.keys() - {key.name for key in self.keys}:
-            refuse(self._unknown(name), name, key=True)
         if self.check is not None:
-            self.check(value.keys(), values, refuse)
+            self.check(value.keys() | meant, values, refuse)
         return values
 
-    def _unknown(self, name: str) -> str:
+    def _refuse_unknown(self, value: Mapping[str, object], refuse: Refuse) -> set[str]:
+        """Refuse every unknown key, and give the keys that were meant by mistyped ones."""
         known = [key.name for key in self.keys]
-        if name in self.elsewhere:
-            return f"{shown(name)} does not belong here; {self.elsewhere[name]}"
-        near = suggestion(name, known)
-        right = f'did you mean "{near}"?' if near else f"the keys known here are {', '.join(known)}"
-        return f"unknown key {shown(name)}; {right}"
+        meant: set[str] = set()
+        for name in value:
+            if name in known:
+                continue
+            near = None if name in self.elsewhere else suggestion(name, known)
+            if name in self.elsewhere:
+                refuse(f"{shown(name)} does not belong here; {self.elsewhere[name]}", name, key=True)
+            elif near is not None:
+                refuse(f'unknown key {shown(name)}; did you mean "{near}"?', name, key=True)
+                meant.add(near)
+            else:
+                refuse(f"unknown key {shown(name)}; known here are {', '.join(known)}", name, key=True)
+        return meant
 
     def schema(self) -> Schema:
         """An object without other keys."""

@@ -1,0 +1,93 @@
+"""What the TOML parser says about a text that cannot be read, in plain words and with the way out."""
+
+import re
+
+from app.domain.errors import Problem
+from app.planfile.positions import line_and_column
+from app.planfile.shown import code_point, shown, unseen
+
+PAIR = re.compile(r"(?P<head>[ \t]*(?P<key>[A-Za-z0-9_-]+)[ \t]*=[ \t]*)(?P<value>[^\n]*)")
+_PLACE = re.compile(
+    r"(?P<what>.*) \(at (?:line (?P<line>[0-9]+), column (?P<column>[0-9]+)|end of document)\)\Z", re.DOTALL
+)
+_UNBRACKETED = re.compile(
+    r"(?P<low>[0-9]{1,4}(?:\.[0-9]+)?)(?:[ ,;]+|[ ]*[-–][ ]*|[ ]+to[ ]+)(?P<high>[0-9]{1,4}(?:\.[0-9]+)?)"
+)
+_WITH_UNIT = re.compile(r"(?P<number>[0-9]{1,4}(?:\.[0-9]+)?)[ ]*(?:s|sec|seconds|kg|x|reps)\.?")
+
+TWICE = "this key stands here for the second time; keep one of the two"
+_PLAINLY: tuple[tuple[str, str], ...] = (
+    ("Cannot overwrite", TWICE),
+    ("Duplicate inline", "a key stands twice in these braces; keep one of the two"),
+    (
+        "Cannot declare",
+        "this table stands here for the second time; a list takes double brackets, like [[stage]]",
+    ),
+    ("Cannot mutate", "this adds to something that is already complete; write each table in one place"),
+    ("Cannot redefine", "this adds to something that is already complete; write each table in one place"),
+    ("Expected ']]'", "the heading is not closed; end it with ]]"),
+    ("Expected ']'", "the heading is not closed; end it with ]"),
+    ("Expected '='", "a key without a value; write key = value"),
+    ("Unclosed array", "the list is not closed here; put a comma between its entries and ] at its end"),
+    ("Unclosed inline", "the braces are not closed here; put a comma between the entries and } at the end"),
+    ("Unescaped", 'a lone "\\" in text; write it twice, or use single quotes'),
+    ("Invalid hex", 'a broken "\\u" in text; write four hexadecimal digits after it'),
+    ("Escaped character is not", 'a broken "\\u" in text; it names no character'),
+    ("Unterminated string", "the text is not closed; put a quote at its end"),
+    ('Expected "\'"', "the text is not closed; put a quote at its end"),
+    ("Expected '\"", "the text is not closed; put quotes at its end"),
+    ("Invalid date", "there is no such date or time; put text in quotes"),
+    ("Invalid statement", "this is no key = value and no [heading]; a remark begins with #"),
+    (
+        "Invalid initial",
+        "a key is missing or has a character that a key cannot have; use letters, digits, _ and -",
+    ),
+)
+
+
+def syntax_problem(error: str, text: str) -> Problem:
+    """The problem behind an error of the TOML parser, `error` being its message."""
+    match = _PLACE.match(error)
+    what = match["what"] if match else error
+    if match and match["line"]:
+        line, column = int(match["line"]), int(match["column"])
+    else:
+        line, column = line_and_column(text, len(text))
+    message = _plainly(what, text, line, column)
+    if message == TWICE:
+        content = text.split("\n")[line - 1]
+        column = len(content) - len(content.lstrip()) + 1
+    return Problem(line, column, message)
+
+
+def _plainly(what: str, text: str, line: int, column: int) -> str:
+    content = text.split("\n")[line - 1]
+    character = content[column - 1 : column]
+    if character and unseen(character) and character != "\n":
+        return f"the file holds the control character {code_point(character)}; remove it"
+    if what.startswith(("Illegal character", "Found invalid")):
+        return "the text is not closed on its line; put a quote at its end"
+    if what.startswith(("Invalid value", "Expected newline")):
+        return _misplaced(content)
+    for beginning, sentence in _PLAINLY:
+        if what.startswith(beginning):
+            return sentence
+    return (
+        f"the file cannot be read from here on ({shown(what)[1:-1]}); compare it with a line that can be read"
+    )
+
+
+def _misplaced(content: str) -> str:
+    pair = PAIR.match(content)
+    if pair is None:
+        return "something stands here that does not belong to the line; a remark begins with #"
+    value = pair["value"].split("#")[0].strip()
+    if not value:
+        return f"{pair['key']} has no value; write one after the ="
+    if value[0] in "\"'[{":
+        return f"something stands after the value of {pair['key']}; a remark begins with #"
+    if bounds := _UNBRACKETED.fullmatch(value):
+        return f"a range stands in brackets; write {pair['key']} = [{bounds['low']}, {bounds['high']}]"
+    if number := _WITH_UNIT.fullmatch(value):
+        return f"a number stands without its unit; write {pair['key']} = {number['number']}"
+    return f"this value cannot be read; text stands in quotes: {pair['key']} = {shown(value)}"
