@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from app.domain.bout_work import rep_phases
 from app.domain.dose import Band, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
-from app.domain.plan import DEFAULT_FAST_MS, Exercise, Side
+from app.domain.plan import DEFAULT_FAST_MS, Exercise, Side, Sides
 from app.domain.tempo import Phase
 from app.domain.units import seconds_text
 
@@ -40,18 +40,22 @@ def side_word(side: Side) -> str:
 
 
 def prescription_text(exercise: Exercise) -> str:
-    """The dose of one bout in a few words: `15 reps, 2-1-2-1, turn up first`, `5 holds of 20 s`."""
+    """The dose of one bout in a few words: `15 reps, 2-1-2-1, turn up first`, `5 holds of 20 s`.
+
+    Where sides alternate within the bout the count is that of a side, and says so.
+    """
+    a_side = " a side" if exercise.sides is Sides.ALTERNATE else ""
     match exercise.dose:
         case TempoReps(reps=reps, tempo=tempo):
             first = rep_phases(exercise.dose, DEFAULT_FAST_MS)[0].phase
-            return f"{_counted(reps, 'rep')}, {tempo}, {_lowered(phase_word(exercise, first))} first"
+            return f"{_counted(reps, 'rep')}{a_side}, {tempo}, {_lowered(phase_word(exercise, first))} first"
         case HoldReps(reps=reps, hold=hold):
-            return f"{_counted(reps, 'hold')} of {seconds_band(hold)}"
+            return f"{_counted(reps, 'hold')}{a_side} of {seconds_band(hold)}"
         case StickReps(reps=reps, stick=stick):
             word = _lowered(phase_word(exercise, Phase.STICK))
-            return f"{_counted(reps, 'landing')}, {word} {seconds_band(stick)}"
+            return f"{_counted(reps, 'landing')}{a_side}, {word} {seconds_band(stick)}"
         case SignalReps(reps=reps, every_ms=every_ms):
-            return f"{_counted(reps, 'rep')}, one every {seconds_text(every_ms)} s"
+            return f"{_counted(reps, 'rep')}{a_side}, one every {seconds_text(every_ms)} s"
         case OwnPaceReps(reps=reps):
             return f"{_counted(reps, 'rep')} at your own pace"
         case WorkTime(work=work):

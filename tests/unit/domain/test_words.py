@@ -3,7 +3,7 @@
 import pytest
 
 from app.domain.dose import Band, Dose
-from app.domain.plan import Exercise, Side, Words
+from app.domain.plan import Exercise, Side, Sides, Words
 from app.domain.tempo import Begins, Phase
 from app.domain.words import (
     PHASE_WORDS,
@@ -81,6 +81,19 @@ def test_a_prescription_uses_the_plans_words() -> None:
     assert prescription_text(ROTATION) == "15 reps, 2-1-2-1, turn up first"
     frozen = Exercise("Any", sticks(6, 3), words=Words(stick="Freeze"))
     assert prescription_text(frozen) == "6 landings, freeze 3 s"
+
+
+@pytest.mark.parametrize(
+    ("dose", "text"),
+    [
+        (tempo_reps(10, "3-0-1-0"), "10 reps a side, 3-0-1-0, lower first"),
+        (holds(1, 20), "1 hold a side of 20 s"),
+        (sticks(6, 3), "6 landings a side, stick 3 s"),
+        (signals(6, 5), "6 reps a side, one every 5 s"),
+    ],
+)
+def test_a_prescription_of_alternating_sides_counts_a_side(dose: Dose, text: str) -> None:
+    assert prescription_text(Exercise("Any", dose, sides=Sides.ALTERNATE)) == text
 
 
 @pytest.mark.parametrize(
