@@ -1,8 +1,25 @@
 """Small stand-ins with the same ports as the real thing."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from concurrent.futures import Executor, Future
+from typing import ParamSpec, TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
 
 from app.domain.records import BoutPrescribed, Fact, RunHeader
+
+P = ParamSpec("P")
+T = TypeVar("T")
+
+
+class ImmediateExecutor(Executor):
+    """Does what it is given at once, in the same thread."""
+
+    def submit(self, fn: Callable[P, T], /, *args: P.args, **kwargs: P.kwargs) -> Future[T]:
+        future: Future[T] = Future()
+        future.set_result(fn(*args, **kwargs))
+        return future
 
 
 class MemoryJournal:
@@ -22,3 +39,39 @@ class MemoryJournal:
         kept = self.facts.setdefault(run_id, [])
         assert first_number <= len(kept), "a fact was left out"
         kept.extend(facts[len(kept) - first_number :])
+
+
+class HandClock:
+    """A clock that is moved by hand."""
+
+    def __init__(self, at_ms: int = 0) -> None:
+        self.at_ms = at_ms
+
+    def now_ms(self) -> int:
+        return self.at_ms
+
+
+class RecordingSpeaker:
+    """A speaker that writes down what it was asked, with the length of what it would play in ms."""
+
+    name = "recording"
+    notice: str | None = None
+    lost = False
+
+    def __init__(self, latency_ms: int = 0) -> None:
+        self.latency_ms = latency_ms
+        self.asked: list[str] = []
+        self.played: list[NDArray[np.int16]] = []
+
+    def warm_up(self) -> None:
+        self.asked.append("warm up")
+
+    def play(self, samples: NDArray[np.int16]) -> None:
+        self.asked.append(f"play {len(samples) // 48} ms")
+        self.played.append(samples)
+
+    def stop(self) -> None:
+        self.asked.append("stop")
+
+    def close(self) -> None:
+        self.asked.append("close")

@@ -76,7 +76,7 @@ class RunState:
     @property
     def stretch(self) -> tuple[int, int, int, int]:
         """Names an unbroken stretch of time: it changes exactly when the sound has to be started anew."""
-        return (self.bout, self.attempts[self.bout], self.anchor_ms, self.cursor_ms)
+        return (self.bout, self.attempt, self.anchor_ms, self.cursor_ms)
 
     def local_ms(self, now_ms: int) -> int:
         """Position on the local axis of the current bout."""

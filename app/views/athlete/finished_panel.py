@@ -4,11 +4,12 @@ from collections.abc import Callable, Sequence
 
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
+from app.domain.dose import Band
 from app.domain.fold import fold_run
 from app.domain.plan import Side
 from app.domain.records import Fact, RunOutcome
 from app.domain.timeline import Timeline
-from app.domain.words import side_word
+from app.domain.words import band_text, side_word
 from app.run.intents import Intent, RateSession
 from app.views.lettering import Weight
 from app.views.theme import Look
@@ -49,12 +50,14 @@ class FinishedPanel(QWidget):
     def show_run(self, outcome: RunOutcome | None, facts: Sequence[Fact]) -> None:
         """Show the sum of a run that is over."""
         say(self._title, TITLES[outcome])
+        scheme = self._look.scheme
         for row, (name, side, done, asked) in enumerate(tally(self._timeline, facts)):
-            self._cell(row, 0, label(self._look, name, wrap=True))
             side_text = "" if side is Side.BOTH else side_word(side).lower()
-            self._cell(row, 1, label(self._look, side_text, colour=self._look.scheme.quiet))
-            met = self._look.scheme.ink if done >= asked else self._look.scheme.notice
-            self._cell(row, 2, label(self._look, f"{done} of {asked}", weight=Weight.SEMIBOLD, colour=met))
+            colour = scheme.ink if done >= asked.low else scheme.notice
+            text = f"{done} of {band_text(asked)}"
+            self._cell(row, 0, label(self._look, name, wrap=True))
+            self._cell(row, 1, label(self._look, side_text, colour=scheme.quiet))
+            self._cell(row, 2, label(self._look, text, weight=Weight.SEMIBOLD, colour=colour))
         self._rows.setColumnStretch(0, 1)
         self._rows.setRowStretch(self._rows.rowCount(), 1)
 
@@ -68,6 +71,7 @@ class FinishedPanel(QWidget):
         inside.setLayout(self._rows)
         scroll = scrolling(inside, "What was done")
         column = QVBoxLayout()
+        column.setSpacing(round(look.sizes.body * 0.6))
         column.addWidget(self._title)
         about = "Reps done of those asked for"
         column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
@@ -83,6 +87,7 @@ class FinishedPanel(QWidget):
         inner.setContentsMargins(edge, edge, edge, edge)
         inner.addWidget(self._effort)
         column = QVBoxLayout()
+        column.setSpacing(round(look.sizes.body * 0.6))
         column.addWidget(frame)
         column.addStretch(1)
         row = QHBoxLayout()
@@ -93,7 +98,7 @@ class FinishedPanel(QWidget):
         return column
 
 
-def tally(timeline: Timeline, facts: Sequence[Fact]) -> tuple[tuple[str, Side, int, int], ...]:
+def tally(timeline: Timeline, facts: Sequence[Fact]) -> tuple[tuple[str, Side, int, Band], ...]:
     """Reps done and asked for by exercise and side, last attempt of each bout, in the order of the plan."""
     done: dict[int, int] = {}
     for record in fold_run(facts):
@@ -101,10 +106,10 @@ def tally(timeline: Timeline, facts: Sequence[Fact]) -> tuple[tuple[str, Side, i
     rows: dict[tuple[int, int, Side], list[int]] = {}
     for bout in timeline.bouts:
         side = Side.BOTH if bout.alternating else bout.side
-        row = rows.setdefault((bout.stage, bout.exercise, side), [0, 0])
-        row[0] += done.get(bout.index, 0)
-        row[1] += bout.low
+        row = rows.setdefault((bout.stage, bout.exercise, side), [0, 0, 0])
+        for place, more in enumerate((done.get(bout.index, 0), bout.low, bout.high)):
+            row[place] += more
     return tuple(
-        (timeline.plan.stages[stage].exercises[exercise].name, side, reps, asked)
-        for (stage, exercise, side), (reps, asked) in rows.items()
+        (timeline.plan.stages[stage].exercises[exercise].name, side, reps, Band(low, high))
+        for (stage, exercise, side), (reps, low, high) in rows.items()
     )

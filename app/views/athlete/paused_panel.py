@@ -54,6 +54,7 @@ class PausedPanel(QWidget):
         self._question = label(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD, wrap=True)
         self._note = QLineEdit()
         self._note.setFont(look.font(look.sizes.heading))
+        self._note.setObjectName("note")
         self._note.setMaxLength(500)
         self._note.setPlaceholderText("What happened, for your practitioner")
         self._note.setAccessibleName("Note for your practitioner")

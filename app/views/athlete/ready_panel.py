@@ -44,6 +44,7 @@ class ReadyPanel(QWidget):
     def _plan_column(self, athlete: str) -> QVBoxLayout:
         look, plan = self._look, self._timeline.plan
         column = QVBoxLayout()
+        column.setSpacing(round(look.sizes.body * 0.6))
         title = label(look, plan.title, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
         title.setWordWrap(len(plan.title) > LONG_TITLE)
         title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Maximum)
@@ -91,6 +92,7 @@ class ReadyPanel(QWidget):
         for caution in CAUTIONS:
             inner.addWidget(label(look, caution, pixels=look.sizes.heading * 0.92, wrap=True))
         column = QVBoxLayout()
+        column.setSpacing(round(look.sizes.body * 0.6))
         column.addWidget(frame)
         column.addWidget(self._notice)
         column.addStretch(1)

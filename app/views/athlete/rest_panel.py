@@ -66,6 +66,7 @@ class RestPanel(QWidget):
     def _lay_out(self) -> None:
         look = self._look
         left = QVBoxLayout()
+        left.setSpacing(round(look.sizes.body * 0.6))
         left.addWidget(self._clock)
         left.addWidget(self._bar)
         left.addSpacing(look.sizes.title)
@@ -83,6 +84,7 @@ class RestPanel(QWidget):
 
     def _buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
+        row.setSpacing(self._look.sizes.body)
         intents: tuple[tuple[str, Intent, str], ...] = (
             ("+15 s  (T)", ExtendRest(), "A longer rest"),
             ("Do it again  (A)", RedoBout(), "Do the last bout again"),

@@ -1,7 +1,7 @@
 """The sound of a run: follows the run's stretches of time with one buffer each, rendered ahead."""
 
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor
+from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Protocol
 
@@ -56,16 +56,20 @@ class NoSound:
 class RunSound:
     """Plays what belongs to where a run stands. Rendering happens in a thread of its own.
 
-    `render` makes the samples of a `Wanted`; it is given so that a test can do without sound.
+    `render` makes the samples of a `Wanted`, `executor` runs it; both are given by those who test.
     """
 
     def __init__(
-        self, timeline: Timeline, speaker: "Speaker", render: "Callable[[Wanted], Stereo] | None" = None
+        self,
+        timeline: Timeline,
+        speaker: "Speaker",
+        render: "Callable[[Wanted], Stereo] | None" = None,
+        executor: Executor | None = None,
     ) -> None:
         self._timeline = timeline
         self._speaker = speaker
         self._render = render or self._rendered
-        self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="sound")
+        self._thread = executor or ThreadPoolExecutor(max_workers=1, thread_name_prefix="sound")
         self._ahead: dict[Wanted, Future[Stereo]] = {}
         self._stretch: object = None
         self._ends_at_ms: int | None = None
