@@ -22,7 +22,8 @@ from app.views.theme import Look
 
 HALF = 0.6
 LEAST_PLACES = 8
-RIGHT_PX, LEFT_PX, LABEL_GAP_PX = 18, 12, 6
+RIGHT_PX, LEFT_PX, LABEL_GAP_PX = 22, 12, 6
+BESIDE_PX = 40
 BEYOND_PX = 12
 KEYS = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
 
@@ -50,7 +51,8 @@ class Chart(QWidget):
         self._labels: tuple[str, ...] = ()
         self._spoken: tuple[str, ...] = ()
         self.graphics: Any = pg.GraphicsLayoutWidget()
-        self.graphics.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for surface in (self.graphics, self.graphics.viewport()):
+            surface.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.graphics.setAccessibleName(f"{name}, drawing")
         self.graphics.setMinimumSize(1, 1)
         self.graphics.ci.layout.setSpacing(4)
@@ -106,7 +108,6 @@ class Chart(QWidget):
                 axis.setTextPen(QColor(scheme.quiet))
                 axis.setPen(None)
             plot.getAxis("left").setTickPen(pg.mkPen(scheme.faint, width=1))
-            plot.getAxis("bottom").setTickPen(pg.mkPen(None))
             plot.getAxis("left").setWidth(metrics.horizontalAdvance(self.widest) + LEFT_PX)
         self.plots[-1].getAxis("bottom").setHeight(metrics.height() + LABEL_GAP_PX)
         self._unit.setFont(font)
@@ -170,17 +171,20 @@ class Chart(QWidget):
         return self.place + KEYS[key] if key in KEYS and self.place is not None else None
 
     def _add_plot(self, row: int, *, last: bool) -> Any:  # noqa: ANN401 - pyqtgraph carries no types
-        plot = self.graphics.addPlot(row=row, col=0)
-        plot.setMenuEnabled(False)
+        plot = pg.PlotItem(viewBox=pg.ViewBox(enableMenu=False), enableMenu=False)
+        # pyqtgraph gives its menu no parent, so that it would outlive the chart.
+        plot.ctrlMenu.setParent(self.graphics, plot.ctrlMenu.windowFlags())
+        self.graphics.addItem(plot, row=row, col=0)
         plot.hideButtons()
         plot.setMouseEnabled(x=True, y=False)
         plot.vb.setDefaultPadding(0)
         for side in ("left", "bottom"):
             axis = plot.getAxis(side)
             axis.enableAutoSIPrefix(False)
-            axis.setStyle(tickLength=0, hideOverlappingLabels=False, tickTextOffset=LABEL_GAP_PX)
+            axis.setStyle(tickLength=0, hideOverlappingLabels=BESIDE_PX, tickTextOffset=LABEL_GAP_PX)
             axis.setZValue(plot.vb.zValue() - 1)
         plot.getAxis("left").setGrid(255)
+        plot.getAxis("bottom").setStyle(tickAlpha=0)
         plot.showAxis("bottom", last)
         if row:
             plot.setXLink(self.graphics.getItem(0, 0))

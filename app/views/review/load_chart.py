@@ -15,6 +15,7 @@ from app.views.review.words import day, load_line, whole
 
 WINDOW = 40
 MARK_PX = 12
+DASH_PX = 8
 BAR = 0.66
 RPE_TICKS = ((0.0, "0"), (5.0, "5"), (10.0, "RPE\u202f10"))
 
@@ -31,7 +32,7 @@ class LoadChart(Chart):
         self._bars: Any = pg.BarGraphItem(x=[], height=[], width=BAR, pen=None)
         self._pointed: Any = pg.BarGraphItem(x=[], height=[], width=BAR, pen=None)
         self._ring: Any = pg.ScatterPlotItem(size=MARK_PX + 8, symbol="d", brush=None)
-        self._unknown: Any = pg.ScatterPlotItem(size=MARK_PX, symbol="_", pen=None)
+        self._unknown: Any = pg.ScatterPlotItem(size=DASH_PX, symbol="_", pen=None)
         for item in (self._ring, self._marks):
             self.plots[0].addItem(item)
         for item in (self._bars, self._pointed, self._unknown):

@@ -42,6 +42,8 @@ class ReviewPage(QWidget):
         self.title, self.subtitle = ElidedLabel(TITLE), ElidedLabel(least=50)
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.athlete = ChoiceBox("Athlete shown", 22, look)
+        self.athlete_label = QLabel("&Athlete")
+        self.athlete_label.setBuddy(self.athlete)
         self.athlete.activated.connect(self._filter)
         self.message = QLabel(READING)
         self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -88,6 +90,7 @@ class ReviewPage(QWidget):
         drop = self.title.fontMetrics().descent() - self.subtitle.fontMetrics().descent()
         self.subtitle.setContentsMargins(0, 0, 0, drop)
         self.athlete.set_look(look)
+        self.athlete_label.setFont(look.font(sizes.body))
         self.message.setFont(look.font(sizes.heading))
         self._header.setSpacing(sizes.body)
         self._frame.setContentsMargins(sizes.body * 2, sizes.body, sizes.body * 2, sizes.body)
@@ -96,9 +99,13 @@ class ReviewPage(QWidget):
             self._content.set_look(look)
 
     def close_charts(self) -> None:
-        """Let go of the drawings; to be called before the program ends."""
-        if self._content:
-            self._content.close_charts()
+        """Let go of the drawings before the program ends; another answer would make them anew."""
+        content, self._content = self._content, None
+        if content:
+            self._faces.setCurrentWidget(self.message)
+            self._faces.removeWidget(content)
+            content.close_charts()
+            content.deleteLater()
 
     def showEvent(self, event: QShowEvent) -> None:
         """Ask for the runs as they are now."""
@@ -121,6 +128,7 @@ class ReviewPage(QWidget):
         self._header = QHBoxLayout()
         self._header.addWidget(self.title)
         self._header.addWidget(self.subtitle, 1, Qt.AlignmentFlag.AlignBottom)
+        self._header.addWidget(self.athlete_label, 0, Qt.AlignmentFlag.AlignVCenter)
         self._header.addWidget(self.athlete)
         self._frame = QVBoxLayout(self)
         self._frame.addLayout(self._header)

@@ -17,6 +17,7 @@ class ChoiceBox(QComboBox):
         self._look = look
         self._letters = letters
         self.setAccessibleName(name)
+        self.view().setAccessibleName(f"{name}, choices")
         self.setMaxVisibleItems(16)
         self.currentTextChanged.connect(self.setToolTip)
 

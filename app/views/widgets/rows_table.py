@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QRect, QSize, Qt
+from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import (
     QColor,
     QGuiApplication,
@@ -25,10 +25,10 @@ from PySide6.QtWidgets import (
 
 from app.views.lettering import Weight
 from app.views.theme import Look, Scheme
-from app.views.widgets.rows_model import Index, Role, RowsModel
+from app.views.widgets.rows_model import FALLING, Index, Role, RowsModel
 
 EDGE = 4
-PROBED_ROWS = 200
+PROBED_ROWS = 100
 LEAST_WIDTH = 60
 
 
@@ -56,10 +56,6 @@ class RowDelegate(QStyledItemDelegate):
             painter.drawRect(rect.adjusted(0, 0, -1, -1))
         self._write(painter, option, index)
         painter.restore()
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        """The cell's words and the room beside them."""
-        return super().sizeHint(option, index) + QSize(2 * self._padding, 0)
 
     def _write(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         rect: QRect = option.rect
@@ -92,17 +88,11 @@ class RowsTable(QTableView):
         header = self.horizontalHeader()
         header.setAccessibleName(f"{name}, titles")
         header.setHighlightSections(False)
-        header.setResizeContentsPrecision(PROBED_ROWS)
         header.setSortIndicatorClearable(False)
-        self._wide = [section for section, column in enumerate(model.columns) if column.wide]
-        for section in range(len(model.columns)):
-            wide = section in self._wide
-            header.setSectionResizeMode(
-                section,
-                QHeaderView.ResizeMode.Interactive if wide else QHeaderView.ResizeMode.ResizeToContents,
-            )
-        header.sectionResized.connect(self._share_after)
-        model.modelReset.connect(self._share)
+        header.setMinimumSectionSize(LEAST_WIDTH // 2)
+        self._padding = 0
+        self._wished: list[int] = [LEAST_WIDTH] * len(model.columns)
+        model.modelReset.connect(self._measure)
 
     def sort_by(self, column: int, order: Qt.SortOrder) -> None:
         """Sort, and let a click on a title sort from here on."""
@@ -113,7 +103,7 @@ class RowsTable(QTableView):
     def set_look(self, look: Look, *, dense: bool = False) -> None:
         """Take colours and letters; `dense` ones for a table that stands in for a chart."""
         letters = look.sizes.small if dense else look.sizes.body
-        padding = letters * 2 // 3
+        padding = self._padding = letters * 2 // 3
         self._rows.set_scheme(look.scheme)
         self.setItemDelegate(RowDelegate(look.scheme, padding, self))
         self.setFont(look.font(letters))
@@ -134,6 +124,7 @@ class RowsTable(QTableView):
         )
         self.verticalScrollBar().setStyleSheet(bars)
         self.horizontalScrollBar().setStyleSheet(bars)
+        self._measure()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the room anew."""
@@ -147,22 +138,36 @@ class RowsTable(QTableView):
         else:
             super().keyPressEvent(event)
 
-    def _share_after(self, section: int, _before: int, _now: int) -> None:
-        if section not in self._wide:
-            self._share()
+    def _measure(self) -> None:
+        """Find what width each column wishes, from its title and its first rows."""
+        cells, titles = self.fontMetrics(), self.horizontalHeader().fontMetrics()
+        rows = self._rows.rows[:PROBED_ROWS]
+        self._wished = [
+            max(
+                titles.horizontalAdvance(column.title + FALLING),
+                *(cells.horizontalAdvance(text) for text in {column.text(row) for row in rows}),
+                0,
+            )
+            + 2 * self._padding
+            for column in self._rows.columns
+        ]
+        self._share()
 
     def _share(self) -> None:
-        header = self.horizontalHeader()
-        taken = sum(header.sectionSize(at) for at in range(header.count()) if at not in self._wide)
-        wished = [max(self.sizeHintForColumn(at), header.sectionSizeHint(at)) for at in self._wide]
-        for at, width in zip(self._wide, shared(self.viewport().width() - taken, wished), strict=True):
-            header.resizeSection(at, width)
+        wide = [section for section, column in enumerate(self._rows.columns) if column.wide]
+        room = self.viewport().width() - sum(self._wished)
+        widths = dict(enumerate(self._wished))
+        wished = [self._wished[section] for section in wide]
+        widths |= dict(zip(wide, shared(room + sum(wished), wished), strict=True))
+        for section, width in widths.items():
+            self.horizontalHeader().resizeSection(section, width)
 
     def chosen_text(self) -> str:
         """The chosen rows as text, tabs between cells, titles first."""
         places = sorted(index.row() for index in self.selectionModel().selectedRows())
         lines = [[column.title for column in self._rows.columns]]
-        lines += [[column.text(self._rows.rows[place]) for column in self._rows.columns] for place in places]
+        rows = self._rows.rows
+        lines += [[column.text(rows[place]) for column in self._rows.columns] for place in places]
         return "\n".join("\t".join(line) for line in lines)
 
 
