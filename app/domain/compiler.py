@@ -9,7 +9,7 @@ from app.domain.bout_work import work_of
 from app.domain.dose import WorkTime, rep_band
 from app.domain.plan import Exercise, First, Plan, Side, Sides
 from app.domain.sequence import Gap, PlannedSet, planned_sets
-from app.domain.timeline import Bout, SpanKind, Timeline, WorkSpan
+from app.domain.timeline import Bout, RepWindow, SpanKind, Timeline, WorkSpan, windows_of
 
 
 def compile_timeline(plan: Plan, athlete: Athlete | None = None, weaker: Side | None = None) -> Timeline:
@@ -51,18 +51,21 @@ def _suit_exercise(exercise: Exercise, athlete: Athlete) -> Exercise:
     return replace(exercise, dose=replace(exercise.dose, reps=band))
 
 
+_Laid = tuple[tuple[WorkSpan, ...], tuple[RepWindow, ...]]
+
+
 @dataclass(frozen=True, slots=True)
 class _Compilation:
     """One plan on its way to a timeline.
 
-    The sets of an exercise are alike on a side: their spans are laid once and shared. `laid` holds them by
-    stage, exercise and side.
+    The sets of an exercise are alike on a side: their spans and reps are laid once and shared. `laid` holds
+    them by stage, exercise and side.
     """
 
     plan: Plan
     athlete: Athlete | None
     weaker: Side | None
-    laid: dict[tuple[int, int, Side], tuple[WorkSpan, ...]] = field(default_factory=dict)
+    laid: dict[tuple[int, int, Side], _Laid] = field(default_factory=dict)
 
     def bouts(self) -> Iterator[Bout]:
         """Every bout in the order of the session."""
@@ -82,6 +85,7 @@ class _Compilation:
         band = rep_band(exercise.dose)
         alternating = exercise.sides is Sides.ALTERNATE
         lead_in_ms = self.plan.lead_in_ms
+        work, windows = self._work(planned, exercise, side)
         return Bout(
             index=index,
             stage=planned.stage,
@@ -92,17 +96,19 @@ class _Compilation:
             # The lead-in is the end of the gap; a gap no longer than it becomes the lead-in alone.
             gap_ms=0 if gap is None else max(gap.length_ms - lead_in_ms, 0),
             lead_in_ms=lead_in_ms,
-            work=self._work(planned, exercise, side),
+            work=work,
+            windows=windows,
             low=band.low * (2 if alternating else 1),
             high=band.high * (2 if alternating else 1),
             load_kg=self._load(exercise, side),
             other_load_kg=self._load(exercise, side.other) if alternating else None,
         )
 
-    def _work(self, planned: PlannedSet, exercise: Exercise, side: Side) -> tuple[WorkSpan, ...]:
+    def _work(self, planned: PlannedSet, exercise: Exercise, side: Side) -> _Laid:
         key = (planned.stage, planned.exercise, side)
         if key not in self.laid:
-            self.laid[key] = work_of(exercise, side, self.plan.fast_ms)
+            work = work_of(exercise, side, self.plan.fast_ms)
+            self.laid[key] = work, windows_of(work)
         return self.laid[key]
 
     def _load(self, exercise: Exercise, side: Side) -> Decimal | None:

@@ -1,9 +1,11 @@
 """The timeline: a plan compiled for one athlete, every span of the session in whole milliseconds."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+from itertools import groupby
+from operator import attrgetter
 
 from app.domain.plan import Exercise, Plan, Side, Stage
 from app.domain.tempo import Phase
@@ -38,14 +40,28 @@ class WorkSpan:
 
 
 @dataclass(frozen=True, slots=True)
+class RepWindow:
+    """When one rep of a timed bout begins, is done and is over. Times in ms from the first phase of the bout.
+
+    `done_ms` is the end of its last phase of work; `end_ms` has the relaxing or resetting after it too.
+    """
+
+    rep: int
+    side: Side
+    start_ms: int
+    done_ms: int
+    end_ms: int
+
+
+@dataclass(frozen=True, slots=True)
 class Bout:
     """One uninterrupted stretch of work: one set on one side. All times in ms.
 
     `gap_ms` is the rest, side change or changeover before the bout without its lead-in; `gap_kind` is None
     before the first bout. `stage` and `exercise` are indices into the plan, from 0; `set_number` counts from
     1. `side` is the side that begins where sides alternate. `low` and `high` are reps prescribed in the whole
-    bout, both sides of an alternating one together; timed work counts as one. `other_load_kg` is the load of
-    the other side where sides alternate, else None.
+    bout, both sides of an alternating one together; timed work counts as one. `windows` are its reps, see
+    `rep_windows`. `other_load_kg` is the load of the other side where sides alternate, else None.
     """
 
     index: int
@@ -57,6 +73,7 @@ class Bout:
     gap_ms: int
     lead_in_ms: int
     work: tuple[WorkSpan, ...]
+    windows: tuple[RepWindow, ...]
     low: int
     high: int
     load_kg: Decimal | None = None
@@ -83,32 +100,21 @@ class Bout:
         return self.gap_ms + self.lead_in_ms
 
 
-@dataclass(frozen=True, slots=True)
-class RepWindow:
-    """When one rep of a timed bout begins, is done and is over. Times in ms from the first phase of the bout.
-
-    `done_ms` is the end of its last phase of work; `end_ms` has the relaxing or resetting after it too.
-    """
-
-    rep: int
-    side: Side
-    start_ms: int
-    done_ms: int
-    end_ms: int
-
-
 def rep_windows(bout: Bout) -> tuple[RepWindow, ...]:
     """The reps of a timed bout in order; none of an open-ended one, whose reps come when they come."""
+    return bout.windows
+
+
+def windows_of(work: Iterable[WorkSpan]) -> tuple[RepWindow, ...]:
+    """The reps that the spans of a bout make up; none where the work has no end."""
     windows: list[RepWindow] = []
-    for span in bout.work:
-        if span.end_ms is None:
+    for (rep, side), spans in groupby(work, attrgetter("rep", "side")):
+        parts = tuple(spans)
+        end = parts[-1].end_ms
+        if end is None:
             return ()
-        last = windows[-1] if windows else None
-        if last is None or (last.rep, last.side) != (span.rep, span.side):
-            windows.append(RepWindow(span.rep, span.side, span.start_ms, span.end_ms, span.end_ms))
-        else:
-            done_ms = last.done_ms if span.phase in BETWEEN_REPS else span.end_ms
-            windows[-1] = RepWindow(last.rep, last.side, last.start_ms, done_ms, span.end_ms)
+        done = max(part.end_ms or 0 for part in parts if part.phase not in BETWEEN_REPS)
+        windows.append(RepWindow(rep, side, parts[0].start_ms, done, end))
     return tuple(windows)
 
 
