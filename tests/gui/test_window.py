@@ -1,0 +1,182 @@
+"""The window with a real record behind it: nothing that was done is lost, and trouble is said in words."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QWidget
+from pytestqt.qtbot import QtBot
+
+from app import wiring
+from app.domain.athlete import Athlete
+from app.domain.errors import StoreError
+from app.domain.plan import WrittenPlan
+from app.domain.records import RunOutcome, RunSummary
+from app.store.database import Database
+from app.views.house import House, Wish
+from app.views.window import Window
+from tests.fakes import HandClock, RecordingSpeaker
+
+PLAN = """format = 1
+title = "Try-out"
+[[stage]]
+name = "One"
+kind = "activation"
+  [[stage.exercise]]
+  name = "Heel raise"
+  sets = 2
+  reps = 2
+  tempo = "2-1-1-0"
+  rest = 30
+"""
+
+
+class Rig:
+    """A window on a clock moved by hand and a database of its own."""
+
+    def __init__(self, qtbot: QtBot, folder: Path, open_record: Callable[[Path], Database]) -> None:
+        self.qtbot, self.clock = qtbot, HandClock(5_000)
+        self.database, self.plan = folder / "own.db", folder / "plan.toml"
+        self.plan.write_text(PLAN, encoding="utf-8")
+        self.house = House(
+            fonts=wiring.resources_folder() / "fonts",
+            icon=wiring.resources_folder() / "pacewright.svg",
+            plans=(self.plan, folder / "missing.toml"),
+            open_record=lambda: open_record(self.database),
+            choose_speaker=RecordingSpeaker,
+            make_clock=lambda: self.clock,
+            read_plan=wiring.read_plan,
+            read_athletes=lambda: (Athlete("Hugo"), Athlete("Ines")),
+            new_header=wiring.new_header,
+        )
+
+    def open(
+        self, session: WrittenPlan | None = None, broken: Callable[[str], object] | None = None
+    ) -> Window:
+        self.window = Window(self.house, Wish(session, "Hugo" if session else None), "Inter")
+        self.window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, False)
+        self.qtbot.addWidget(self.window)
+        if broken is not None:
+            self.window.broken.connect(broken)
+        self.window.show()
+        self.window.settle()
+        return self.window
+
+    def press(self, key: Qt.Key) -> None:
+        page = self.window.centralWidget().currentWidget()
+        self.qtbot.keyClick(page, key)
+
+    def wait(self, ms: int) -> None:
+        """Let the session's time pass in steps, each seen by the page as a tick of the screen."""
+        end = self.clock.at_ms + ms
+        while self.clock.at_ms < end:
+            self.clock.at_ms = min(self.clock.at_ms + 500, end)
+            self.window.centralWidget().currentWidget().refresh()
+
+    def texts(self) -> str:
+        page = self.window.centralWidget().currentWidget()
+        return "\n".join(label.text() for label in page.findChildren(QLabel) if label.isVisibleTo(page))
+
+    def runs(self) -> tuple[RunSummary, ...]:
+        with wiring.open_record(self.database) as database:
+            return database.queries.run_summaries()
+
+
+@pytest.fixture
+def rig(qtbot: QtBot, tmp_path: Path) -> Iterator[Rig]:
+    made = Rig(qtbot, tmp_path, wiring.open_record)
+    yield made
+    made.window.close()
+
+
+def test_closing_the_window_in_mid_bout_keeps_every_finished_rep_and_abandons_the_run(rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    rig.wait(10_000)
+    rig.window.close()
+    (run,) = rig.runs()
+    assert (run.athlete, run.outcome, run.reps_done, run.reps_prescribed) == (
+        "Hugo",
+        RunOutcome.ABANDONED,
+        1,
+        4,
+    )
+
+
+def test_a_whole_session_is_in_the_record_with_its_ratings(rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    rig.wait(15_000)
+    rig.press(Qt.Key.Key_4)
+    rig.press(Qt.Key.Key_2)
+    rig.wait(40_000)
+    rig.press(Qt.Key.Key_5)
+    rig.press(Qt.Key.Key_Space)
+    assert "Who is training?" in rig.texts()
+    rig.window.close()
+    (run,) = rig.runs()
+    assert (run.outcome, run.reps_met, run.session_rpe, run.pain) == (RunOutcome.FINISHED, 4, 5, 2)
+    assert not run.invented
+
+
+def test_a_session_that_is_left_before_it_began_leaves_no_trace(rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.window.close()
+    assert rig.runs() == ()
+
+
+def test_a_plan_is_chosen_on_the_start_page_for_the_athlete_typed_there(rig: Rig) -> None:
+    rig.open()
+    rig.window.choose_plan(rig.plan)
+    assert "For Guest" in rig.texts()
+
+
+def test_a_missing_plan_is_said_on_the_start_page(rig: Rig) -> None:
+    rig.open()
+    rig.window.choose_plan(rig.house.plans[1])
+    assert "there is no such file" in rig.texts()
+
+
+def test_another_size_builds_the_page_anew_and_the_run_goes_on(rig: Rig, qtbot: QtBot) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    rig.wait(7_000)
+    before = rig.window.centralWidget().currentWidget()
+    rig.window.resize(1000, 560)
+    qtbot.waitUntil(lambda: rig.window.centralWidget().currentWidget() is not before, timeout=3_000)
+    rig.wait(7_000)
+    assert "after Heel raise, set 1" in rig.texts()
+
+
+def test_the_review_shows_what_was_done_and_lets_one_back(rig: Rig, qtbot: QtBot) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    rig.wait(55_000)
+    rig.press(Qt.Key.Key_Space)
+    rig.window.open_review()
+    frame = rig.window.centralWidget().currentWidget()
+
+    def shows_the_run() -> None:
+        assert "Hugo" in "".join(part.accessibleName() + _text(part) for part in frame.findChildren(QWidget))
+
+    qtbot.waitUntil(shows_the_run, timeout=5_000)
+    qtbot.keyClick(rig.window, Qt.Key.Key_Escape)
+    assert "Who is training?" in rig.texts()
+
+
+def _text(part: QWidget) -> str:
+    text = getattr(part, "text", None)
+    return str(text()) if callable(text) else ""
+
+
+def test_a_record_that_cannot_be_opened_is_said_in_its_own_words(qtbot: QtBot, tmp_path: Path) -> None:
+    def refuse(_path: Path) -> Database:
+        raise StoreError("The record is in a folder that cannot be written to.")
+
+    rig = Rig(qtbot, tmp_path, refuse)
+    sentences: list[str] = []
+    window = rig.open(broken=sentences.append)
+    qtbot.waitUntil(lambda: bool(sentences), timeout=3_000)
+    window.close()
+    assert sentences == ["The record is in a folder that cannot be written to."]
