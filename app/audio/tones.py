@@ -33,7 +33,7 @@ def note(semitones_from_a4: int) -> float:
     return 440.0 * float(2.0 ** (semitones_from_a4 / 12))
 
 
-C5, E5, G5, C6, E6, G6 = (note(steps) for steps in (3, 7, 10, 15, 19, 22))
+C5, E5, G5, A5, C6, E6, G6 = (note(steps) for steps in (3, 7, 10, 12, 15, 19, 22))
 
 
 @lru_cache(maxsize=512)
@@ -56,7 +56,7 @@ def _voiced(pitch: Pitch, side: Side) -> Pitch:
         return np.cos(phase)
     if side is Side.BOTH:
         return np.cos(phase) + 0.35 * np.cos(2 * phase)
-    waver = 1 + 0.6 * np.cos(2 * np.pi * ROUGHNESS_HZ * np.arange(len(pitch)) / RATE)
+    waver = 1 + 0.6 * np.cos(_turns(ROUGHNESS_HZ, len(pitch)))
     return (np.cos(phase) + 0.9 * np.cos(2 * phase)) * waver
 
 
@@ -83,10 +83,18 @@ def _level(pitch: float) -> Callable[[int, Side], Pitch]:
 
 
 def _together(*pitches: float, fade: float) -> Callable[[int, Side], Pitch]:
+    """Notes struck together and dying away: the low ones lead on the left, the high ones on the right.
+
+    Each is a little out of step with the others, so that their peaks do not add up.
+    """
+
     def shape(frames: int, side: Side) -> Pitch:
-        parts = [_voiced(np.full(frames, pitch), Side.LEFT) for pitch in pitches]
-        waver = 1.0 if side is not Side.RIGHT else 1 + 0.6 * np.cos(_turns(ROUGHNESS_HZ, frames))
-        return _ramped(_fading(np.sum(parts, axis=0) * waver, fade))
+        lean = {Side.LEFT: -1.0, Side.RIGHT: 1.0, Side.BOTH: 0.0}[side]
+        parts = [
+            2 ** (lean * step) * np.cos(_turns(pitch, frames) + 0.6 * step)
+            for step, pitch in enumerate(pitches)
+        ]
+        return _ramped(_fading(np.sum(parts, axis=0), fade))
 
     return shape
 
@@ -119,6 +127,6 @@ _SHAPES: dict[CueKind, Callable[[int, Side], Pitch]] = {
     CueKind.EXPLOSIVE: _together(C6, E6, G6, fade=0.05),
     CueKind.RELEASE: _in_turn(G5, E5, C5),
     CueKind.END: _together(C5, E5, G5, C6, fade=0.1),
-    CueKind.MARK: _in_turn(C6, C6),
-    CueKind.TICK: _level(note(12)),
+    CueKind.MARK: _in_turn(A5, A5),
+    CueKind.TICK: _level(A5),
 }

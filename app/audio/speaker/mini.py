@@ -6,7 +6,8 @@ from typing import Any
 import numpy as np
 
 from app.audio.clocks import Clock, MonotonicClock
-from app.audio.samples import CHANNELS, PER_MS, RATE, Stereo
+from app.audio.samples import CHANNELS, RATE, Stereo
+from app.audio.speaker.hush import hush_alsa
 from app.domain.errors import SpeakerError
 
 BUFFER_MS = 200
@@ -88,6 +89,7 @@ class MiniaudioSpeaker:
         try:
             import miniaudio
 
+            hush_alsa()
             chosen = self._chosen()
             device = miniaudio.PlaybackDevice(
                 miniaudio.SampleFormat.SIGNED16, CHANNELS, RATE, BUFFER_MS, chosen, app_name="Pacewright"
@@ -147,10 +149,6 @@ class _Feed:
 def _devices() -> list[dict[str, Any]]:
     import miniaudio
 
+    hush_alsa()
     found: list[dict[str, Any]] = miniaudio.Devices().get_playbacks()
     return found
-
-
-def length_ms(samples: Stereo) -> int:
-    """Whole ms that samples last."""
-    return len(samples) // PER_MS

@@ -1,7 +1,5 @@
 """Playing through simpleaudio: one thread of C for each buffer, which never waits for the interpreter."""
 
-import ctypes
-import sys
 from types import ModuleType
 from typing import Any
 
@@ -9,6 +7,7 @@ import numpy as np
 
 from app.audio.clocks import Clock, MonotonicClock
 from app.audio.samples import CHANNELS, PER_MS, RATE, Stereo, silence
+from app.audio.speaker.hush import hush_alsa
 from app.domain.errors import SpeakerError
 
 TYPICAL_LATENCY_MS = 20
@@ -78,22 +77,6 @@ class SimpleaudioSpeaker:
                 import simpleaudio
             except Exception as error:
                 raise SpeakerError("simpleaudio is not installed for this Python.") from error
-            _hush_alsa()
+            hush_alsa()
             self._module = simpleaudio
         return self._module
-
-
-_Handler = ctypes.CFUNCTYPE(
-    None, ctypes.c_char_p, ctypes.c_int, ctypes.c_char_p, ctypes.c_int, ctypes.c_char_p
-)
-_say_nothing = _Handler(lambda *_: None)
-
-
-def _hush_alsa() -> None:
-    """Keep ALSA from writing its search for a device on stderr; a sentence of ours says what is wrong."""
-    if sys.platform != "linux":
-        return
-    try:
-        ctypes.CDLL("libasound.so.2").snd_lib_error_set_handler(_say_nothing)
-    except (OSError, AttributeError):
-        return
