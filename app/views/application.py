@@ -30,7 +30,6 @@ def run_application(house: House, wish: Wish) -> int:
         window.showFullScreen()
     else:
         window.showMaximized()
-    QTimer.singleShot(0, window.settle)
     heartbeat = _listen_for_interrupt(window)
     status = application.exec()
     heartbeat.stop()

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from app.domain.compiler import compile_timeline
@@ -51,6 +51,7 @@ class Window(QMainWindow):
         self._keeper.failed.connect(self._on_failed)
         self._keeper.opened.connect(self._on_opened)
         self._record_open = False
+        self._settled = False
         self._ticker = Ticker(self)
         self._tidying = Tidying()
         self._session: RunSession | None = None
@@ -64,8 +65,17 @@ class Window(QMainWindow):
         self._resized.timeout.connect(self._rebuild)
         self._start = self._build_start()
 
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Once the window has been seen, do what waited for that."""
+        super().paintEvent(event)
+        if not self._settled:
+            QTimer.singleShot(0, self.settle)
+
     def settle(self) -> None:
-        """Do what waits until the window has been painted: open the record, show what was wished for."""
+        """Do, once, what waits for the first paint: open the record, show what was wished for."""
+        if self._settled:
+            return
+        self._settled = True
         self._keeper.open()
         self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
         if self._wish.session is not None:

@@ -62,9 +62,8 @@ class ProfileView(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(self._look.scheme.ground))
         if self._strokes:
+            self._paint_ground(painter, list(self._visible()))
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            points = list(self._visible())
-            self._paint_ground(painter, points)
             self._paint_numbers(painter)
             for stroke, line in self._lines():
                 self._paint_line(painter, stroke, line)
