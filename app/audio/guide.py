@@ -10,15 +10,14 @@ from typing import Any
 from app.audio.bout_sound import Manner, length_in
 from app.audio.samples import CHANNELS, RATE, Stereo
 from app.audio.track import Phrases, render_track
-from app.domain.bout_work import work_of
 from app.domain.cue_fit import fit_speech
 from app.domain.cue_values import Cue
 from app.domain.cue_words import TONGUES
 from app.domain.cues import CODA_MS, whole_bout_cues
 from app.domain.dose import OwnPaceReps, SignalReps
 from app.domain.errors import PacewrightError
-from app.domain.plan import Exercise
-from app.domain.timeline import Bout, Timeline
+from app.domain.plan import Exercise, Plan
+from app.domain.timeline import Timeline
 
 PIECE_MS = 60_000
 """The file is made in pieces of about this length, so that a long session needs little memory."""
@@ -27,17 +26,13 @@ DEFAULT_PACE_MS = 3_000
 Take = Callable[[Stereo], None]
 
 
-def paced(timeline: Timeline, every_ms: int) -> Timeline:
-    """The timeline with own-pace work led at a rep each `every_ms`, so that all of it has a length."""
+def paced(plan: Plan, every_ms: int) -> Plan:
+    """The plan with own-pace work led at a rep each `every_ms`, so that all of it has a length."""
     stages = tuple(
         replace(stage, exercises=tuple(_paced_exercise(exercise, every_ms) for exercise in stage.exercises))
-        for stage in timeline.plan.stages
+        for stage in plan.stages
     )
-    plan = replace(timeline.plan, stages=stages)
-    return Timeline(
-        plan,
-        tuple(_paced_bout(plan.stages[bout.stage].exercises[bout.exercise], bout) for bout in timeline.bouts),
-    )
+    return replace(plan, stages=stages)
 
 
 def session_cues(timeline: Timeline, manner: Manner, phrases: Phrases) -> tuple[Cue, ...]:
@@ -94,10 +89,6 @@ def _paced_exercise(exercise: Exercise, every_ms: int) -> Exercise:
     return replace(exercise, dose=SignalReps(exercise.dose.reps, every_ms))
 
 
-def _paced_bout(exercise: Exercise, bout: Bout) -> Bout:
-    return replace(bout, work=work_of(exercise, bout.side, 0)) if bout.open_ended else bout
-
-
 def _moved(cue: Cue, by_ms: int) -> Cue:
     until = None if cue.until_ms is None else cue.until_ms + by_ms
     return replace(cue, at_ms=cue.at_ms + by_ms, until_ms=until)
@@ -119,7 +110,7 @@ def _cuts(cues: Sequence[Cue], length_ms: int) -> Iterator[int]:
 @contextmanager
 def _file(path: Path, kind: str) -> Iterator[Take]:
     if kind == ".wav":
-        with wave.open(str(path), "wb") as file:
+        with path.open("wb") as raw, wave.open(raw, "wb") as file:
             file.setnchannels(CHANNELS)
             file.setsampwidth(2)
             file.setframerate(RATE)

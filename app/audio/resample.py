@@ -25,11 +25,14 @@ def resample(wave: NDArray[np.floating], rate_from: int, rate_to: int) -> NDArra
     reach = len(taps) // 2
     legs = _legs(up, down)
     width = legs.shape[1]
-    # Output n stands at input n * down / up and takes the filter leg of its place between two inputs.
-    places = np.arange(frames) * down + reach
-    padded = np.concatenate((np.zeros(width - 1), wave, np.zeros(width + reach // up + 1)))
+    padded = np.concatenate((np.zeros(width - 1), wave, np.zeros(width + reach // up + down)))
     windows = np.lib.stride_tricks.sliding_window_view(padded, width)
-    filtered: NDArray[np.float64] = np.einsum("ij,ij->i", windows[places // up], legs[places % up])
+    filtered = np.empty(frames)
+    # Output n stands at input n * down / up: every up-th output takes the same leg, its inputs `down` apart.
+    for first in range(min(up, frames)):
+        place = first * down + reach
+        turns = len(range(first, frames, up))
+        filtered[first::up] = windows[place // up :: down][:turns] @ legs[place % up]
     return filtered
 
 

@@ -60,7 +60,7 @@ def run(arguments: argparse.Namespace) -> int:
         raise UsageError("--pace is how many seconds a rep takes, from 0.5 to 60.")
     plan = _stage_of(read_plan(arguments.plan), arguments.stage)
     athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
-    timeline = paced(compile_timeline(plan, athlete), round(arguments.pace * 1000))
+    timeline = compile_timeline(paced(plan, round(arguments.pace * 1000)), athlete)
     manner = Manner(CueLevel(arguments.level), arguments.language)
     voice = Voice(arguments.language)
     try:

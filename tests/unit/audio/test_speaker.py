@@ -1,0 +1,207 @@
+"""The choice among speakers, and how it goes on when one of them fails."""
+
+from dataclasses import dataclass, field
+
+import numpy as np
+import pytest
+
+from app.audio.clocks import MonotonicClock
+from app.audio.samples import CHANNELS, PER_MS, Stereo, silence
+from app.audio.speaker.choice import GONE, RETRY_MS, SteadySpeaker, choose_speaker
+from app.audio.speaker.silent import SilentSpeaker
+from app.domain.errors import SpeakerError
+
+
+@dataclass
+class Hand:
+    """A clock set by hand."""
+
+    at_ms: int = 0
+
+    def now_ms(self) -> int:
+        return self.at_ms
+
+
+@dataclass
+class Device:
+    """A speaker that can be pulled out and plugged in."""
+
+    name: str
+    there: bool = True
+    lost: bool = False
+    notice: str | None = None
+    latency_ms: int = 30
+    played: list[Stereo] = field(default_factory=list)
+    doings: list[str] = field(default_factory=list)
+
+    def warm_up(self) -> None:
+        self.play(silence(10))
+
+    def play(self, samples: Stereo) -> None:
+        if not self.there:
+            raise SpeakerError(f"{self.name} is not there.")
+        self.lost = False
+        self.played.append(samples)
+
+    def stop(self) -> None:
+        self.lost = False
+        self.doings.append("stop")
+
+    def tend(self) -> None:
+        self.doings.append("tend")
+
+    def close(self) -> None:
+        self.doings.append("close")
+
+    def pull_out(self) -> None:
+        self.there, self.lost = False, True
+
+
+def numbered(ms: int) -> Stereo:
+    frames = np.arange(ms * PER_MS, dtype=np.int16)
+    return np.stack([frames, frames], axis=1)
+
+
+def test_the_first_choice_plays_without_a_word() -> None:
+    first, second = Device("first"), Device("second")
+    steady = SteadySpeaker((first, second), Hand())
+    steady.warm_up()
+    steady.play(numbered(100))
+    assert (len(first.played), len(second.played)) == (2, 0)
+    assert (steady.name, steady.notice, steady.lost) == ("first", None, False)
+
+
+def test_the_next_choice_steps_in_and_the_user_is_told_why() -> None:
+    first, second = Device("first", there=False), Device("second")
+    steady = SteadySpeaker((first, second), Hand())
+    steady.play(numbered(100))
+    assert steady.name == "second"
+    assert steady.notice == "Sound plays through second: first is not there."
+    first.there = True
+    steady.play(numbered(100))
+    assert [steady.name, steady.notice] == ["first", None]
+    assert second.doings == ["stop"]
+
+
+def test_without_any_device_the_session_goes_on_in_silence_with_a_notice() -> None:
+    steady = SteadySpeaker((Device("first", there=False), Device("second", there=False)), Hand())
+    steady.warm_up()
+    steady.play(numbered(100))
+    steady.stop()
+    steady.close()
+    assert steady.name == "silent"
+    assert steady.notice is not None
+    assert steady.notice.startswith("No sound: first is not there.")
+    assert not steady.lost
+
+
+def test_a_device_that_vanishes_is_tried_again_each_second_and_taken_up_where_the_sound_would_be() -> None:
+    clock, device = Hand(1_000), Device("first")
+    steady = SteadySpeaker((device,), clock)
+    steady.play(numbered(6_000))
+    clock.at_ms += 100
+    steady.tend()
+    assert len(device.played) == 1
+    device.pull_out()
+    assert (steady.lost, steady.notice) == (True, GONE)
+    clock.at_ms += RETRY_MS - 100
+    steady.tend()
+    assert (steady.name, steady.lost) == ("silent", True)
+    assert steady.notice == GONE
+
+
+def test_the_sound_comes_back_within_two_seconds_of_its_device() -> None:
+    clock, device = Hand(), Device("first")
+    steady = SteadySpeaker((device,), clock)
+    buffer = numbered(10_000)
+    steady.play(buffer)
+    device.pull_out()
+    for clock.at_ms in range(0, 4_000, 250):
+        steady.tend()
+    device.there = True
+    back_ms = clock.at_ms
+    while len(device.played) == 1:
+        clock.at_ms += 250
+        steady.tend()
+    assert clock.at_ms - back_ms <= 2_000
+    assert np.array_equal(device.played[1], buffer[clock.at_ms * PER_MS :])
+    assert (steady.name, steady.lost, steady.notice) == ("first", False, None)
+
+
+def test_what_was_stopped_or_is_over_is_not_taken_up_again() -> None:
+    clock, device = Hand(), Device("first")
+    steady = SteadySpeaker((device,), clock)
+    steady.play(numbered(500))
+    device.pull_out()
+    clock.at_ms = 5_000
+    device.there = True
+    steady.tend()
+    steady.stop()
+    clock.at_ms = 10_000
+    steady.tend()
+    assert len(device.played) == 1
+
+
+def test_a_machine_that_never_had_sound_is_not_asked_again_and_again() -> None:
+    clock, device = Hand(), Device("first", there=False)
+    steady = SteadySpeaker((device,), clock)
+    steady.play(numbered(5_000))
+    device.there = True
+    clock.at_ms = 2_000
+    steady.tend()
+    assert device.played == []
+
+
+def test_the_latency_is_the_speakers_until_the_user_sets_one() -> None:
+    steady = SteadySpeaker((Device("first"),), Hand())
+    assert steady.latency_ms == 30
+    steady.latency_ms = 180
+    assert steady.latency_ms == 180
+
+
+def test_closing_lets_every_device_go() -> None:
+    first, second = Device("first"), Device("second")
+    SteadySpeaker((first, second), Hand()).close()
+    assert first.doings == second.doings == ["close"]
+
+
+def test_silence_can_be_chosen_and_says_nothing() -> None:
+    steady = choose_speaker("silent")
+    steady.warm_up()
+    steady.play(numbered(10))
+    assert (steady.name, steady.notice, steady.lost) == ("silent", None, False)
+    steady.tend()
+    steady.close()
+
+
+@pytest.mark.parametrize(
+    ("preference", "device", "expected"),
+    [
+        ("auto", None, "simpleaudio"),
+        ("auto", "Hall", "miniaudio: Hall"),
+        ("simpleaudio", None, "simpleaudio"),
+        ("miniaudio", None, "miniaudio"),
+        ("miniaudio", "Hall", "miniaudio: Hall"),
+        ("silent", None, "silent"),
+    ],
+)
+def test_a_preference_names_the_speaker_that_comes_first(
+    preference: str, device: str | None, expected: str
+) -> None:
+    assert choose_speaker(preference, device=device).name == expected  # type: ignore[arg-type]
+
+
+def test_a_silent_speaker_takes_everything() -> None:
+    speaker = SilentSpeaker("Muted.")
+    for act in (speaker.warm_up, speaker.stop, speaker.tend, speaker.close):
+        act()
+    speaker.play(silence(5))
+    assert (speaker.notice, speaker.latency_ms) == ("Muted.", 0)
+    assert silence(5).shape == (5 * PER_MS, CHANNELS)
+
+
+def test_the_clock_never_goes_back() -> None:
+    clock = MonotonicClock()
+    times = [clock.now_ms() for _ in range(1_000)]
+    assert times == sorted(times)
+    assert all(isinstance(time, int) for time in times)
