@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from app.cli.doors import DOORS
+from app.views.athlete.keys import KEY_PAGE
 
 ROOT = Path(__file__).parents[2]
 README = (ROOT / "README.md").read_text(encoding="utf-8")
@@ -35,6 +36,11 @@ def test_the_two_commands_come_right_after_the_job() -> None:
 def test_the_readme_has_a_line_for_each_command_and_for_no_other() -> None:
     section = README.split("## Commands")[1].split("\n## ")[0]
     assert sorted(re.findall(r"^\| `(\w+)` \|", section, re.MULTILINE)) == sorted(DOORS)
+
+
+@pytest.mark.parametrize(("key", "does"), KEY_PAGE)
+def test_the_readme_names_every_key_of_a_session(key: str, does: str) -> None:
+    assert f"\n| {key} | {does} |\n" in README
 
 
 @pytest.mark.parametrize("caution", CAUTIONS)
