@@ -10,15 +10,18 @@ MOST_ENTRIES = 20_000
 MOST_DOTS_A_LINE = 100
 LONGEST_NUMBER = 1000
 
+# Possessive repeats of single characters only, as in positions. What is never closed ends with the text or the
+# line, so that nothing is looked at twice.
 _ASIDE = re.compile(
-    r'"""(?:[^"\\]++|\\.|"(?!""))*+(?:"{3,5})?'
-    r"|'''(?:[^']++|'(?!''))*+(?:'{3,5})?"
-    r'|"(?:[^"\\\n]++|\\[^\n])*+"?'
+    r'"""[^"\\]*+(?:(?:\\.|"(?!""))[^"\\]*+)*(?:"{3,5})?'
+    r"|'''[^']*+(?:'(?!'')[^']*+)*(?:'{3,5})?"
+    r'|"[^"\\\n]*+(?:\\[^\n][^"\\\n]*+)*"?'
     r"|'[^'\n]*+'?"
     r"|#[^\n]*+",
     re.DOTALL,
 )
 _NOT_NEWLINE = re.compile(r"[^\n]")
+_DOTTED_LINE = re.compile(rf"^[^\n.]*+(?:\.[^\n.]*+){{{MOST_DOTS_A_LINE + 1}}}", re.MULTILINE)
 _BRACKET = re.compile(r"[\[\]{}]")
 _LONG_NUMBER = re.compile(rf"(?<![0-9A-Fa-f_])[0-9A-Fa-f_]{{{LONGEST_NUMBER},}}")
 
@@ -36,9 +39,10 @@ def beyond_bounds(text: str) -> Problem | None:
             f"a word or number of more than {LONGEST_NUMBER} characters; check that it is the right file"
         )
         return Problem(*line_and_column(text, number.start()), message)
-    for line, content in enumerate(bare.split("\n"), start=1):
-        if content.count(".") > MOST_DOTS_A_LINE:
-            return Problem(line, content.index(".") + 1, "far too many dots in one line; put text in quotes")
+    dotted = _DOTTED_LINE.search(bare)
+    if dotted:
+        place = line_and_column(text, dotted.start())
+        return Problem(*place, "far too many dots in one line; put text in quotes")
     depth = 0
     for match in _BRACKET.finditer(bare):
         depth = max(depth + (1 if match.group() in "[{" else -1), 0)

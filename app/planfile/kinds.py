@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import PurePosixPath, PureWindowsPath
 from typing import Any, Protocol
 
-from app.planfile.shown import BIDI_MARKS, choices, code_point, shown, suggestion, unseen
+from app.planfile.shown import BIDI_MARKS, UNSEEN, choices, code_point, shown, suggestion
 
 LONGEST_TEXT = 500
 MOST_IN_A_LIST = 20
@@ -57,8 +57,8 @@ class Text:
             refuse("the text is empty; write at least one word")
         elif len(value) > LONGEST_TEXT:
             refuse(f"the text has {len(value)} characters; write {LONGEST_TEXT} at most")
-        elif hidden := next(filter(unseen, value), None):
-            refuse(_hidden_message(hidden))
+        elif hidden := UNSEEN.search(value):
+            refuse(_hidden_message(hidden.group()))
         else:
             return value
         return None

@@ -4,7 +4,7 @@ import re
 
 from app.domain.errors import Problem
 from app.planfile.positions import line_and_column
-from app.planfile.shown import code_point, shown, unseen
+from app.planfile.shown import UNSEEN, code_point, shown
 
 PAIR = re.compile(r"(?P<head>[ \t]*(?P<key>[A-Za-z0-9_-]+)[ \t]*=[ \t]*)(?P<value>[^\n]*)")
 _PLACE = re.compile(
@@ -63,7 +63,7 @@ def syntax_problem(error: str, text: str) -> Problem:
 def _plainly(what: str, text: str, line: int, column: int) -> str:
     content = text.split("\n")[line - 1]
     character = content[column - 1 : column]
-    if character and unseen(character) and character != "\n":
+    if UNSEEN.match(character):
         return f"the file holds the control character {code_point(character)}; remove it"
     if what.startswith(("Illegal character", "Found invalid")):
         return "the text is not closed on its line; put a quote at its end"

@@ -8,14 +8,19 @@ import tomllib
 
 Place = tuple[str | int, ...]
 
-_BLANK = re.compile(r"(?:[ \t\n\r]|#[^\n]*)*")
-_KEY = re.compile(r""""(?:[^"\\\n]|\\.)*"|'[^'\n]*'|[A-Za-z0-9_-]+""")
-_DOT = re.compile(r"[ \t]*\.[ \t]*")
+# Possessive repeats of single characters save memory; those of groups are wrong before Python 3.11.5
+# (cpython issue 106052), so there are none.
+_BLANK = re.compile(r"[ \t\n\r]*+")
+_KEY = re.compile(r""""[^"\\\n]*+(?:\\.[^"\\\n]*+)*"|'[^'\n]*+'|[A-Za-z0-9_-]++""")
+_DOT = re.compile(r"[ \t]*+\.[ \t]*+")
 _STRING = re.compile(
-    r'"""(?:[^\\]|\\.)*?"""(?:"{0,2})|' + r"'''.*?'''(?:'{0,2})|" + r""""(?:[^"\\\n]|\\.)*"|'[^'\n]*'""",
+    r'"""[^"\\]*+(?:(?:\\.|"(?!""))[^"\\]*+)*"{3,5}'
+    r"|'''[^']*+(?:'(?!'')[^']*+)*'{3,5}"
+    r'|"[^"\\\n]*+(?:\\.[^"\\\n]*+)*"'
+    r"|'[^'\n]*+'",
     re.DOTALL,
 )
-_BARE = re.compile(r"[^,\]}#\n]+")
+_BARE = re.compile(r"[^,\]}#\n]++")
 
 
 class Positions:
@@ -126,8 +131,14 @@ class Positions:
         return at + 1
 
     def _skip(self, at: int) -> int:
-        match = _BLANK.match(self._text, at)
-        return match.end() if match else at
+        """The next place that is neither blank nor in a remark."""
+        while match := _BLANK.match(self._text, at):
+            at = match.end()
+            if not self._text.startswith("#", at):
+                break
+            line_end = self._text.find("\n", at)
+            at = len(self._text) if line_end < 0 else line_end
+        return at
 
 
 def line_and_column(text: str, offset: int) -> tuple[int, int]:

@@ -1,7 +1,7 @@
 """How a piece of somebody's file is shown in a message: short, on one line, harmless to a terminal."""
 
 import difflib
-import unicodedata
+import re
 from collections.abc import Iterable
 from decimal import Decimal
 
@@ -10,12 +10,8 @@ LONGEST_COMPARED = 40
 _LARGEST_SHOWN = 10**15
 
 BIDI_MARKS = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
-LINE_BREAKS = frozenset("\n\r\x0b\x0c\x1c\x1d\x1e\x85\u2028\u2029")
-
-
-def unseen(character: str) -> bool:
-    """Whether a character works unseen: a control, a line break, a mark of the reading direction."""
-    return unicodedata.category(character) == "Cc" or character in BIDI_MARKS or character in LINE_BREAKS
+UNSEEN = re.compile(f"[\x00-\x1f\x7f-\x9f\u2028\u2029{''.join(BIDI_MARKS)}]")
+"""A character that works unseen: a control, a line break, a mark of the reading direction."""
 
 
 def code_point(character: str) -> str:
