@@ -198,3 +198,16 @@ def painted(chart: Chart, row: int) -> set[str]:
     _, _, texts = chart.plots[row].getAxis("left").generateDrawSpecs(painter)
     painter.end()
     return {text for _, _, text in texts}
+
+
+def test_a_day_of_several_sessions_is_labelled_once(shown: ReviewContent) -> None:
+    shown.show_runs(
+        [summary(run_id=f"{hour}", started_at=BEGINS + timedelta(hours=hour)) for hour in range(3)]
+    )
+    ticks = shown.loads.plots[1].getAxis("bottom")._tickLevels[0]
+    assert [label for _, label in ticks] == ["2 Sep", "", ""]
+
+
+def test_without_any_load_the_axis_keeps_a_likely_scale(shown: ReviewContent) -> None:
+    shown.show_runs([in_week(0, session_rpe=None)])
+    assert painted(shown.loads, 1) >= {"0", "100\u202fAU"}

@@ -204,7 +204,12 @@ class Chart(QWidget):
         widest = max((metrics.horizontalAdvance(label) for label in self._labels), default=0.0)
         room = self.plots[-1].vb.width()
         places = label_places(first, last, self._count, room, widest + metrics.averageCharWidth())
-        self.plots[-1].getAxis("bottom").setTicks([[(place, self._labels[place]) for place in places]])
+        said = [self._labels[place] for place in places]
+        ticks = [
+            (place, "" if label == before else label)
+            for place, label, before in zip(places, said, ["", *said], strict=False)
+        ]
+        self.plots[-1].getAxis("bottom").setTicks([ticks])
 
     def _reveal(self, place: int) -> None:
         (first, last), _ = self.plots[-1].vb.viewRange()

@@ -17,6 +17,7 @@ WINDOW = 40
 MARK_PX = 12
 DASH_PX = 8
 BAR = 0.66
+LEAST_TOP_AU = 100.0
 RPE_TICKS = ((0.0, "0"), (5.0, "5"), (10.0, "RPE\u202f10"))
 
 
@@ -50,7 +51,7 @@ class LoadChart(Chart):
     def show_sessions(self, sessions: Sequence[SessionLoad]) -> None:
         """Show these sessions, the earliest first."""
         self._sessions = tuple(sessions)
-        ticks = round_ticks(max((session.load or 0.0 for session in sessions), default=0.0))
+        ticks = round_ticks(max(LEAST_TOP_AU, *(session.load or 0.0 for session in sessions)))
         self.set_height(1, ticks[-1])
         self.plots[1].getAxis("left").setTicks([load_ticks(ticks)])
         self.set_places(
