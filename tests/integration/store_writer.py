@@ -11,7 +11,7 @@ import random
 import signal
 import sys
 import time
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from itertools import count
 from pathlib import Path
 
@@ -29,20 +29,25 @@ from app.domain.records import (
 )
 from app.store.database import Database, open_database
 
-HEADER = RunHeader(
-    run_id="0190163d-8694-739b-aea5-966c26f8ad91",
-    athlete="Ines",
-    plan_title="Landing control",
-    plan_text="",
-    started_at=datetime(2026, 3, 2, 17, 30, tzinfo=UTC),
-    zone="Europe/Lisbon",
-)
 REPS = 5
+KILLS_A_RUN = 25
 PORTION = REPS + 3
 BOUTS = [
     BoutPrescribed(bout, "Catch", StageKind.STABILITY, "Step-down", 1, Side.LEFT, REPS, REPS, 20_000, 1, None)
-    for bout in range(1_000)
+    for bout in range(400)
 ]
+
+
+def header(run: int) -> RunHeader:
+    """Whose run it is, by its number."""
+    return RunHeader(
+        run_id=f"0190163d-8694-7{run:03x}-aea5-966c26f8ad91",
+        athlete="Ines",
+        plan_title="Landing control",
+        plan_text="",
+        started_at=datetime(2026, 3, 2, 17, 30, tzinfo=UTC) + timedelta(days=run),
+        zone="Europe/Lisbon",
+    )
 
 
 def fact(number: int) -> Fact:
@@ -60,31 +65,31 @@ def fact(number: int) -> Fact:
     return BoutRated(at, bout, 1, rpe=number % 11, pain=0)
 
 
-def facts_held(database: Database) -> int:
+def facts_held(database: Database, run: int) -> int:
     """How many facts of the run the file holds. Raises AssertionError when they are not the right ones."""
-    held = database.queries.facts_of(HEADER.run_id)
+    held = database.queries.facts_of(header(run).run_id)
     if held != tuple(fact(number) for number in range(len(held))):
         raise AssertionError("the facts in the file are not those that were written")
     return len(held)
 
 
-def write_on(path: Path, told: int) -> None:
+def write_on(path: Path, run: int, told: int) -> None:
     """Go on with the run where the file ends, telling of each fact once it is kept; until killed."""
     with open_database(path) as database:
-        database.journal.open_run(HEADER, BOUTS)
-        for number in count(facts_held(database)):
-            database.journal.append(HEADER.run_id, number, [fact(number)])
+        database.journal.open_run(header(run), BOUTS)
+        for number in count(facts_held(database, run)):
+            database.journal.append(header(run).run_id, number, [fact(number)])
             os.write(told, number.to_bytes(4, "big"))
 
 
-def kill_one(path: Path, chance: random.Random) -> dict[str, object]:
+def kill_one(path: Path, run: int, chance: random.Random) -> dict[str, object]:
     """Start a writer, kill it at a moment of chance, and look at what is there."""
     hears, tells = os.pipe()
     writer = os.fork()
     if writer == 0:
         os.close(hears)
         try:
-            write_on(path, tells)
+            write_on(path, run, tells)
         finally:
             os._exit(1)
     os.close(tells)
@@ -102,15 +107,15 @@ def kill_one(path: Path, chance: random.Random) -> dict[str, object]:
     beside = path.with_name(path.name + "-journal").exists()
     start = time.perf_counter()
     with open_database(path) as database:
-        offered = [run.run_id for run in database.queries.unfinished_runs()]
+        offered = database.queries.unfinished_runs()[0]
         took = time.perf_counter() - start
-        held = facts_held(database)
-        bouts = database.queries.bouts_of(HEADER.run_id)
+        held = facts_held(database, run)
+        bouts = database.queries.bouts_of(header(run).run_id)
     reps = sum(record.reps_done for _, record in bouts if record is not None)
     return {
         "acknowledged": acknowledged,
         "held": held,
-        "offered": offered == [HEADER.run_id],
+        "offered": offered == header(run),
         "reps": reps,
         "reps_written": sum(isinstance(fact(number), RepDone) for number in range(held)),
         "torn": beside,
@@ -121,8 +126,8 @@ def kill_one(path: Path, chance: random.Random) -> dict[str, object]:
 def main(path: Path, kills: int, seed: int = 20260302) -> None:
     """Kill so many writers one after the other."""
     chance = random.Random(seed)
-    for _ in range(kills):
-        sys.stdout.write(json.dumps(kill_one(path, chance)) + "\n")
+    for kill in range(kills):
+        sys.stdout.write(json.dumps(kill_one(path, kill // KILLS_A_RUN, chance)) + "\n")
 
 
 if __name__ == "__main__":

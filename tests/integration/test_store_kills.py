@@ -9,11 +9,11 @@ from pathlib import Path
 import pytest
 
 from app.store.database import open_database
-from tests.integration.store_writer import HEADER, PORTION, fact
+from tests.integration.store_writer import KILLS_A_RUN, PORTION, fact, header
 
 ROOT = Path(__file__).parents[2]
 WRITER = Path(__file__).with_name("store_writer.py")
-KILLS = 25
+KILLS = KILLS_A_RUN
 
 
 def kill_writers(path: Path, kills: int) -> list[dict[str, int]]:
@@ -63,7 +63,7 @@ def test_the_file_is_whole_in_the_end(killed: tuple[Path, list[dict[str, int]]])
         assert raw.execute("PRAGMA foreign_key_check").fetchall() == []
     raw.close()
     with open_database(path) as database:
-        facts = database.queries.facts_of(HEADER.run_id)
+        facts = database.queries.facts_of(header(0).run_id)
     assert facts == tuple(fact(number) for number in range(found[-1]["held"]))
 
 
@@ -75,10 +75,10 @@ def test_another_process_sees_a_fact_as_soon_as_it_is_acknowledged(tmp_path: Pat
         "print(len(database.queries.facts_of(sys.argv[2]))); database.close()"
     )
     with open_database(path) as database:
-        database.journal.open_run(HEADER, ())
-        database.journal.append(HEADER.run_id, 0, [fact(0), fact(1), fact(2)])
+        database.journal.open_run(header(0), ())
+        database.journal.append(header(0).run_id, 0, [fact(0), fact(1), fact(2)])
         seen = subprocess.run(
-            [sys.executable, "-c", look, str(path), HEADER.run_id],
+            [sys.executable, "-c", look, str(path), header(0).run_id],
             capture_output=True,
             text=True,
             check=True,
