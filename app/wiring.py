@@ -12,9 +12,11 @@ from app.domain.athlete import Athlete
 from app.domain.errors import UsageError
 from app.domain.plan import WrittenPlan
 from app.domain.records import RunHeader
+from app.domain.timeline import Timeline
 
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
+    from app.audio.run_sound import RunSound
     from app.audio.speaker.choice import Preference
     from app.audio.speaker.port import Speaker
     from app.store.database import Database
@@ -84,6 +86,19 @@ def make_clock() -> "Clock":
     from app.audio.clocks import MonotonicClock
 
     return MonotonicClock()
+
+
+def make_sound(
+    timeline: Timeline, speaker: "Speaker", clock: "Clock", language: str = "en", level: str = "full"
+) -> "RunSound":
+    """The sound of a run, spoken in a language as much as the level says."""
+    from app.audio.bout_sound import Manner
+    from app.audio.run_sound import RunSound
+    from app.audio.voice import Voice
+    from app.domain.cue_values import CueLevel
+
+    manner = Manner(CueLevel(level), language)
+    return RunSound(timeline, speaker, clock, Voice(language), manner)
 
 
 def choose_speaker(preference: "Preference") -> "Speaker":

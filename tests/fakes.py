@@ -74,7 +74,7 @@ class RecordingSpeaker:
         self.asked.append("stop")
 
     def tend(self) -> None:
-        """Nothing is ever lost."""
+        self.asked.append("tend")
 
     def close(self) -> None:
         self.asked.append("close")

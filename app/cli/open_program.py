@@ -20,6 +20,8 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--roster", type=Path, metavar="FILE", help="who may train here")
     parser.add_argument("--database", type=Path, metavar="FILE", help="where the record is kept")
     parser.add_argument("--sound", choices=("auto", "simpleaudio", "miniaudio", "silent"), default="auto")
+    parser.add_argument("--cues", choices=("full", "spare", "tones"), default="full", help="how much is said")
+    parser.add_argument("--language", choices=("en", "de", "es", "fr"), default="en", help="of what is said")
     parser.add_argument("--full-screen", action="store_true")
 
 
@@ -50,6 +52,9 @@ def _house(arguments: argparse.Namespace) -> "House":
         open_record=lambda: wiring.open_record(database),
         choose_speaker=lambda: wiring.choose_speaker(arguments.sound),
         make_clock=wiring.make_clock,
+        make_sound=lambda timeline, speaker, clock: wiring.make_sound(
+            timeline, speaker, clock, arguments.language, arguments.cues
+        ),
         read_plan=wiring.read_plan,
         read_athletes=lambda: wiring.read_athletes(roster),
         new_header=wiring.new_header,

@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from app.domain.athlete import Athlete
 from app.domain.plan import WrittenPlan
 from app.domain.records import RunHeader
+from app.domain.timeline import Timeline
+from app.run.sounding import Sounding
 
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
@@ -28,6 +30,7 @@ class House:
     open_record: "Callable[[], Database]"
     choose_speaker: "Callable[[], Speaker]"
     make_clock: "Callable[[], Clock]"
+    make_sound: "Callable[[Timeline, Speaker, Clock], Sounding]"
     read_plan: Callable[[Path], WrittenPlan]
     read_athletes: Callable[[], tuple[Athlete, ...]]
     new_header: Callable[[str, WrittenPlan], RunHeader]

@@ -82,8 +82,8 @@ def draw_review(
 
 def _session(timeline: Timeline, clock: HandClock) -> "RunSession":
     from app.audio.speaker.silent import SilentSpeaker
+    from app.run.sounding import NoSound
     from app.views.athlete.session import RunSession
-    from app.views.athlete.sound import NoSound
 
     def forget(_first: int, _facts: Sequence[Fact]) -> None:
         """A picture leaves no record."""

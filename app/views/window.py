@@ -15,7 +15,6 @@ from app.domain.prescription import prescriptions
 from app.domain.records import BoutEnded, Fact, RunBegan, RunSummary
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
-from app.views.athlete.sound import RunSound
 from app.views.framed import framed
 from app.views.house import House, Wish
 from app.views.lettering import desk_scale, type_scale
@@ -96,16 +95,15 @@ class Window(QMainWindow):
         athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
         timeline = compile_timeline(session.plan, athletes.get(name))
         header = self._house.new_header(name, session)
-        speaker = self._house.choose_speaker()
+        speaker, clock = self._house.choose_speaker(), self._house.make_clock()
 
         def write(first: int, facts: Sequence[Fact]) -> None:
             if isinstance(facts[0], RunBegan):
                 self._keeper.open_run(header, prescriptions(timeline))
             self._keeper.append(header.run_id, first, facts)
 
-        self._session = RunSession(
-            timeline, self._house.make_clock(), speaker, RunSound(timeline, speaker), write
-        )
+        sound = self._house.make_sound(timeline, speaker, clock)
+        self._session = RunSession(timeline, clock, speaker, sound, write)
         self._session.moved.connect(self._on_moved)
         self._athlete = name
         self._page = self._build_page(self._session)

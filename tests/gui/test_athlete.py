@@ -24,10 +24,10 @@ from app.domain.records import (
     SkipReason,
 )
 from app.domain.tempo import parse_tempo
+from app.run.sounding import NoSound
 from app.run.state import Stand
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
-from app.views.athlete.sound import NoSound
 from app.views.lettering import type_scale
 from app.views.theme import Look, Place, choose
 from tests.fakes import HandClock, RecordingSpeaker

@@ -9,9 +9,9 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAccessible, QGuiApplication, QImage
+from PySide6.QtGui import QAccessible, QGuiApplication, QImage, QPainter, QPixmap
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QComboBox, QMenu, QWidget
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QApplication, QComboBox, QMenu, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.domain.records import RunOutcome, RunSummary
@@ -19,6 +19,7 @@ from app.views.lettering import desk_scale, load_fonts
 from app.views.review.content import ReviewContent
 from app.views.review.page import ALL, EMPTY, READING, TITLE, ReviewPage
 from app.views.theme import DARK, LIGHT, Look
+from app.views.widgets.rows_table import RowsTable
 from tests.summaries import SQUAD, season, summary
 
 FONTS = Path(__file__).parents[2] / "resources" / "fonts"
@@ -178,6 +179,35 @@ def test_names_of_a_hundred_letters_are_elided_and_whole_in_their_tooltips(opene
     assert page.title.toolTip() == LONG
     assert page.title.width() < page.title.sizeHint().width()
     assert page.width() == 1366
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1600, 900), (1920, 1080)])
+def test_nothing_is_cut_short_where_there_is_room(opened: Opened, size: tuple[int, int]) -> None:
+    page = opened(season())
+    page.resize(*size)
+    QApplication.processEvents()
+    charts = content(page)
+    charts.week_card.switch.click()
+    charts.load_card.switch.click()
+    QApplication.processEvents()
+    for table in (charts.list, charts.week_card.table, charts.load_card.table):
+        assert cut_short(table) == []
+
+
+def cut_short(table: RowsTable) -> list[str]:
+    """What is elided in the cells in sight when the table is painted."""
+    picture = QPixmap(table.size())
+    painter = QPainter(picture)
+    painter.setFont(table.font())
+    short = []
+    for row in range(min(table.model().rowCount(), 12)):
+        for column in range(table.model().columnCount()):
+            text = table.model().index(row, column).data()
+            room = table.columnWidth(column) - 2 * (table.font().pixelSize() * 2 // 3)
+            elided = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, room)
+            short += [text] if elided != text else []
+    painter.end()
+    return short
 
 
 @pytest.mark.parametrize("name", [LONG, *SCRIPTS])

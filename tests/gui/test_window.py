@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QStackedWidget, QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
@@ -13,7 +13,9 @@ from app.domain.athlete import Athlete
 from app.domain.errors import StoreError
 from app.domain.plan import WrittenPlan
 from app.domain.records import RunOutcome, RunSummary
+from app.run.sounding import NoSound
 from app.store.database import Database
+from app.views.athlete.page import AthletePage
 from app.views.house import House, Wish
 from app.views.window import Window
 from tests.fakes import HandClock, RecordingSpeaker
@@ -46,6 +48,7 @@ class Rig:
             open_record=lambda: open_record(self.database),
             choose_speaker=RecordingSpeaker,
             make_clock=lambda: self.clock,
+            make_sound=lambda _timeline, _speaker, _clock: NoSound(),
             read_plan=wiring.read_plan,
             read_athletes=lambda: (Athlete("Hugo"), Athlete("Ines")),
             new_header=wiring.new_header,
@@ -63,19 +66,29 @@ class Rig:
         self.window.settle()
         return self.window
 
+    @property
+    def page(self) -> QWidget:
+        """The page in sight."""
+        pages = self.window.centralWidget()
+        assert isinstance(pages, QStackedWidget)
+        shown = pages.currentWidget()
+        assert shown is not None
+        return shown
+
     def press(self, key: Qt.Key) -> None:
-        page = self.window.centralWidget().currentWidget()
-        self.qtbot.keyClick(page, key)
+        self.qtbot.keyClick(self.page, key)
 
     def wait(self, ms: int) -> None:
         """Let the session's time pass in steps, each seen by the page as a tick of the screen."""
         end = self.clock.at_ms + ms
         while self.clock.at_ms < end:
             self.clock.at_ms = min(self.clock.at_ms + 500, end)
-            self.window.centralWidget().currentWidget().refresh()
+            page = self.page
+            assert isinstance(page, AthletePage)
+            page.refresh()
 
     def texts(self) -> str:
-        page = self.window.centralWidget().currentWidget()
+        page = self.page
         return "\n".join(label.text() for label in page.findChildren(QLabel) if label.isVisibleTo(page))
 
     def runs(self) -> tuple[RunSummary, ...]:
@@ -142,9 +155,9 @@ def test_another_size_builds_the_page_anew_and_the_run_goes_on(rig: Rig, qtbot: 
     rig.open(wiring.read_plan(rig.plan))
     rig.press(Qt.Key.Key_Space)
     rig.wait(7_000)
-    before = rig.window.centralWidget().currentWidget()
+    before = rig.page
     rig.window.resize(1000, 560)
-    qtbot.waitUntil(lambda: rig.window.centralWidget().currentWidget() is not before, timeout=3_000)
+    qtbot.waitUntil(lambda: rig.page is not before, timeout=3_000)
     rig.wait(7_000)
     assert "after Heel raise, set 1" in rig.texts()
 
@@ -155,7 +168,7 @@ def test_the_review_shows_what_was_done_and_lets_one_back(rig: Rig, qtbot: QtBot
     rig.wait(55_000)
     rig.press(Qt.Key.Key_Space)
     rig.window.open_review()
-    frame = rig.window.centralWidget().currentWidget()
+    frame = rig.page
 
     def shows_the_run() -> None:
         assert "Hugo" in "".join(part.accessibleName() + _text(part) for part in frame.findChildren(QWidget))

@@ -10,11 +10,11 @@ from app.domain.timeline import Timeline
 from app.run.controller import Controller
 from app.run.intents import Intent, Stop, Tick
 from app.run.snapshot import Snapshot, snapshot
+from app.run.sounding import Sounding
 
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
-    from app.views.athlete.sound import Sounding
 
 Write = Callable[[int, Sequence[Fact]], None]
 
@@ -29,7 +29,7 @@ class RunSession(QObject):
     moved = Signal(tuple)
 
     def __init__(
-        self, timeline: Timeline, clock: "Clock", speaker: "Speaker", sound: "Sounding", write: Write
+        self, timeline: Timeline, clock: "Clock", speaker: "Speaker", sound: Sounding, write: Write
     ) -> None:
         super().__init__()
         self.timeline = timeline
@@ -52,6 +52,7 @@ class RunSession(QObject):
         if facts:
             self.facts.extend(facts)
             self._write(first, facts)
+            self._sound.hear(facts)
         self._sound.follow(self.controller.state, now)
         if facts:
             self.moved.emit(facts)

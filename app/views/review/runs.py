@@ -11,7 +11,7 @@ UNKNOWN = "unknown"
 
 def run_columns(*, offset: bool = False) -> tuple[Column[RunSummary], ...]:
     """Columns of the list; `offset` writes the distance from UTC beside each hour."""
-    return (*_who(offset=offset), *_figures())
+    return (*_who(offset=offset), *_effort(), *_remarks())
 
 
 def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
@@ -29,7 +29,7 @@ def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
     )
 
 
-def _figures() -> tuple[Column[RunSummary], ...]:
+def _effort() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Reps met",
@@ -62,6 +62,11 @@ def _figures() -> tuple[Column[RunSummary], ...]:
             spoken=lambda run: UNKNOWN if load_of(run) is None else words.whole(load_of(run)),
             hint="Session RPE times minutes, in arbitrary units",
         ),
+    )
+
+
+def _remarks() -> tuple[Column[RunSummary], ...]:
+    return (
         Column(
             "Pain",
             lambda run: words.pain(run.pain),

@@ -1,11 +1,13 @@
 """The table that every list of the desk is: quiet lines, no grid, the chosen row marked at its edge."""
 
+import math
 from collections.abc import Sequence
 from typing import Any
 
 from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import (
     QColor,
+    QFontMetricsF,
     QGuiApplication,
     QKeyEvent,
     QKeySequence,
@@ -30,6 +32,7 @@ from app.views.widgets.rows_model import FALLING, Index, Role, RowsModel
 EDGE = 4
 PROBED_ROWS = 100
 LEAST_WIDTH = 60
+SLACK = 2
 
 
 class RowDelegate(QStyledItemDelegate):
@@ -140,15 +143,18 @@ class RowsTable(QTableView):
 
     def _measure(self) -> None:
         """Find what width each column wishes, from its title and its first rows."""
-        cells, titles = self.fontMetrics(), self.horizontalHeader().fontMetrics()
+        cells, titles = QFontMetricsF(self.font()), QFontMetricsF(self.horizontalHeader().font())
         rows = self._rows.rows[:PROBED_ROWS]
         self._wished = [
-            max(
-                titles.horizontalAdvance(column.title + FALLING),
-                *(cells.horizontalAdvance(text) for text in {column.text(row) for row in rows}),
-                0,
+            math.ceil(
+                max(
+                    titles.horizontalAdvance(column.title + FALLING),
+                    *(cells.horizontalAdvance(text) for text in {column.text(row) for row in rows}),
+                    0.0,
+                )
             )
             + 2 * self._padding
+            + SLACK
             for column in self._rows.columns
         ]
         self._share()
