@@ -27,7 +27,7 @@ from PySide6.QtWidgets import (
 
 from app.views.lettering import Weight
 from app.views.theme import Look, Scheme
-from app.views.widgets.rows_model import FALLING, Index, Role, RowsModel
+from app.views.widgets.rows_model import Index, Role, RowsModel
 
 EDGE = 4
 PROBED_ROWS = 100
@@ -95,7 +95,8 @@ class RowsTable(QTableView):
         header.setMinimumSectionSize(LEAST_WIDTH // 2)
         self._padding = 0
         self._wished: list[int] = [LEAST_WIDTH] * len(model.columns)
-        model.modelReset.connect(self._measure)
+        for changed in (model.modelReset, model.headerDataChanged):
+            changed.connect(self._measure)
 
     def sort_by(self, column: int, order: Qt.SortOrder) -> None:
         """Sort, and let a click on a title sort from here on."""
@@ -148,14 +149,14 @@ class RowsTable(QTableView):
         self._wished = [
             math.ceil(
                 max(
-                    titles.horizontalAdvance(column.title + FALLING),
+                    titles.horizontalAdvance(str(self._rows.headerData(section, Qt.Orientation.Horizontal))),
                     *(cells.horizontalAdvance(text) for text in {column.text(row) for row in rows}),
                     0.0,
                 )
             )
             + 2 * self._padding
             + SLACK
-            for column in self._rows.columns
+            for section, column in enumerate(self._rows.columns)
         ]
         self._share()
 
