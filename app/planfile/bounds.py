@@ -10,8 +10,8 @@ MOST_ENTRIES = 20_000
 MOST_DOTS_A_LINE = 100
 LONGEST_NUMBER = 1000
 
-# Possessive repeats of single characters only, as in positions. What is never closed ends with the text or the
-# line, so that nothing is looked at twice.
+# Possessive repeats of single characters only, as in positions. What is never closed ends with the text or
+# the line, so that nothing is looked at twice.
 _ASIDE = re.compile(
     r'"""[^"\\]*+(?:(?:\\.|"(?!""))[^"\\]*+)*(?:"{3,5})?'
     r"|'''[^']*+(?:'(?!'')[^']*+)*(?:'{3,5})?"

@@ -69,7 +69,7 @@ class Positions:
         if listed:
             index = self._tables.get(path, 0)
             self._tables[path] = index + 1
-            self._keys.setdefault(path, names[-1][1])
+            self._keys.setdefault(path, at)
             path = (*path, index)
             self.headings.append((path, at))
         elif path in self._tables:
