@@ -1,0 +1,26 @@
+"""Waiting for another process by what it leaves on disk, with an end to the patience."""
+
+import time
+from pathlib import Path
+
+from app import wiring
+
+PATIENCE_S = 30.0
+
+
+def wait_for_reps(path: Path, reps: int) -> None:
+    """Return once a record holds so many reps. Raises AssertionError when they do not come."""
+    deadline = time.monotonic() + PATIENCE_S
+    while time.monotonic() < deadline:
+        if path.exists() and path.stat().st_size and _reps(path) >= reps:
+            return
+        time.sleep(0.1)
+    raise AssertionError("no reps were recorded in time")
+
+
+def _reps(path: Path) -> int:
+    try:
+        with wiring.open_record(path, read_only=True) as database:
+            return sum(run.reps_done for run in database.queries.run_summaries())
+    except Exception:  # the other process may be in the middle of making the file
+        return 0
