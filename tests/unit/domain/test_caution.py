@@ -118,6 +118,14 @@ def test_a_tenth_fewer_is_not_questioned_and_work_of_both_sides_does_not_count()
     assert asked(plan_of(Exercise("Hop", signals(9, 4), sides=Sides.EACH)), CautionRule.SIDE_BALANCE) == []
 
 
+def test_just_over_a_tenth_fewer_is_questioned() -> None:
+    plan = plan_of(
+        Exercise("Hop", signals(89, 4), sides=Sides.LEFT), Exercise("Hop", signals(100, 4), sides=Sides.RIGHT)
+    )
+    (found,) = asked(plan, CautionRule.SIDE_BALANCE)
+    assert found.what.endswith("fewer on the left")
+
+
 def test_work_on_one_side_alone_is_questioned() -> None:
     assert (
         len(asked(plan_of(Exercise("Hop", signals(9, 4), sides=Sides.RIGHT)), CautionRule.SIDE_BALANCE)) == 1
@@ -229,6 +237,7 @@ def test_a_long_isometric_total_is_questioned_over_all_sets() -> None:
     ):
         (found,) = asked(plan, CautionRule.ISOMETRIC_TOTAL)
         assert "225 s of holds" in found.what
+    assert len(asked(plan_of(Exercise("Wall sit", holds(1, 180.5))), CautionRule.ISOMETRIC_TOTAL)) == 1
     assert asked(plan_of(Exercise("Squat", tempo_reps(60, "1-3-1-0"))), CautionRule.ISOMETRIC_TOTAL) == []
 
 

@@ -52,12 +52,14 @@ def test_rest_comes_after_both_sides_of_a_set() -> None:
 
 
 def test_bouts_count_from_nought_and_know_their_place() -> None:
-    bouts = compiled(SQUAT, EACH).bouts
+    bouts = compiled(SQUAT, EACH, SQUAT).bouts
     assert [(bout.index, bout.exercise, bout.set_number) for bout in bouts] == [
         (0, 0, 1),
         (1, 0, 2),
         (2, 1, 1),
         (3, 1, 1),
+        (4, 2, 1),
+        (5, 2, 2),
     ]
 
 
@@ -66,6 +68,10 @@ def test_an_alternating_set_is_one_bout_with_the_reps_of_both_sides() -> None:
     (bout,) = timeline.bouts
     assert (bout.side, bout.low, bout.high, bout.alternating) == (Side.RIGHT, 4, 6, True)
     assert next(timeline.spans()).side is Side.RIGHT
+
+
+def test_a_bout_on_one_side_or_both_together_does_not_alternate() -> None:
+    assert [bout.alternating for bout in compiled(SQUAT, EACH).bouts] == [False] * 4
 
 
 def test_a_bout_of_one_side_of_each_has_the_reps_of_that_side() -> None:
