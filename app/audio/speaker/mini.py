@@ -18,10 +18,7 @@ _NOTHING: Stereo = np.zeros((0, CHANNELS), dtype=np.int16)
 
 def list_devices() -> tuple[str, ...]:
     """Names of the playback devices miniaudio sees; none when it cannot look."""
-    try:
-        return tuple(device["name"] for device in _devices())
-    except Exception:
-        return ()
+    return tuple(device["name"] for device in _devices())
 
 
 class MiniaudioSpeaker:
@@ -61,7 +58,7 @@ class MiniaudioSpeaker:
             self._device.start(self._feed.serve())
         except Exception as error:
             self.close()
-            raise SpeakerError(f"The sound device could not be started: {error}") from error
+            raise SpeakerError(f"The sound device could not be started ({error}).") from error
 
     def stop(self) -> None:
         """Be silent at once: what the device holds is thrown away."""
@@ -100,7 +97,7 @@ class MiniaudioSpeaker:
         except SpeakerError:
             raise
         except Exception as error:
-            raise SpeakerError(f"The sound device could not be opened: {error}") from error
+            raise SpeakerError(f"The sound device could not be opened ({error}).") from error
         return device
 
     def _chosen(self) -> Any:  # noqa: ANN401
@@ -147,8 +144,11 @@ class _Feed:
 
 
 def _devices() -> list[dict[str, Any]]:
-    import miniaudio
+    try:
+        import miniaudio
 
-    hush_alsa()
-    found: list[dict[str, Any]] = miniaudio.Devices().get_playbacks()
+        hush_alsa()
+        found: list[dict[str, Any]] = miniaudio.Devices().get_playbacks()
+    except Exception:
+        return []
     return found

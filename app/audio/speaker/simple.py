@@ -1,5 +1,8 @@
 """Playing through simpleaudio: one thread of C for each buffer, which never waits for the interpreter."""
 
+import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from types import ModuleType
 from typing import Any
 
@@ -12,6 +15,8 @@ from app.domain.errors import SpeakerError
 
 TYPICAL_LATENCY_MS = 20
 """A buffer handed over whole begins at once; what is left is the device. To be calibrated by the user."""
+QUEUE_VARIABLE, QUEUE_MS = "PULSE_LATENCY_MSEC", 80
+"""PulseAudio reads here how much sound to hold; the library's own 100 ms sound on too long after a stop."""
 WARM_UP_MS = 500
 GRACE_MS = 500
 
@@ -50,9 +55,10 @@ class SimpleaudioSpeaker:
         # The library reads this memory while it plays: a copy of our own can be silenced and cannot go away.
         own = np.array(samples, dtype=np.int16, order="C")
         try:
-            self._playing = module.play_buffer(own, CHANNELS, own.itemsize, RATE)
+            with _short_queue():
+                self._playing = module.play_buffer(own, CHANNELS, own.itemsize, RATE)
         except Exception as error:
-            raise SpeakerError(f"The sound device could not be opened: {error}") from error
+            raise SpeakerError(f"The sound device could not be opened ({error}).") from error
         self._samples = own
         self._until_ms = self._clock.now_ms() + len(own) // PER_MS
 
@@ -80,3 +86,16 @@ class SimpleaudioSpeaker:
             hush_alsa()
             self._module = simpleaudio
         return self._module
+
+
+@contextmanager
+def _short_queue() -> Iterator[None]:
+    """Set the length of the queue while a stream is opened, unless the user has."""
+    if QUEUE_VARIABLE in os.environ:
+        yield
+        return
+    os.environ[QUEUE_VARIABLE] = str(QUEUE_MS)
+    try:
+        yield
+    finally:
+        os.environ.pop(QUEUE_VARIABLE, None)
