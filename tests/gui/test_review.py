@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAccessible, QGuiApplication, QImage, QPainter, QPixmap
+from PySide6.QtGui import QAccessible, QFontMetrics, QGuiApplication, QImage, QPainter, QPixmap
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QApplication, QComboBox, QMenu, QWidget
 from pytestqt.qtbot import QtBot
@@ -24,6 +24,7 @@ from tests.summaries import SQUAD, season, summary
 
 FONTS = Path(__file__).parents[2] / "resources" / "fonts"
 LONG = "Wilhelmina Alexandrine-Josephine Hohenfels-Sonnenbergdamm auf Nordstrandischmoor, die Dritte, Kapitän"
+ACROSS = Qt.Orientation.Horizontal
 SCRIPTS = ("Ζωή Παπαδοπούλου", "李小龙", "محمد الأمين", "Þórdís Ævarsdóttir", "🏐 Åse", " ")
 
 Opened = Callable[[tuple[RunSummary, ...]], ReviewPage]
@@ -192,6 +193,20 @@ def test_nothing_is_cut_short_where_there_is_room(opened: Opened, size: tuple[in
     QApplication.processEvents()
     for table in (charts.list, charts.week_card.table, charts.load_card.table):
         assert cut_short(table) == []
+
+
+@pytest.mark.parametrize("title", ["Pain", "Reps met", "Load, AU", "Athlete"])
+def test_nothing_is_cut_short_after_sorting(opened: Opened, title: str) -> None:
+    page = opened(tuple(replace(run, pain=None if run.athlete < "K" else 7) for run in season()))
+    table = content(page).list
+    titles = [column.title for column in content(page).model.columns]
+    table.sortByColumn(titles.index(title), Qt.SortOrder.DescendingOrder)
+    QApplication.processEvents()
+    assert cut_short(table) == []
+    header = table.horizontalHeader()
+    for section in range(len(titles)):
+        shown = QFontMetrics(header.font()).horizontalAdvance(str(header.model().headerData(section, ACROSS)))
+        assert table.columnWidth(section) >= shown + 2 * (table.font().pixelSize() * 2 // 3)
 
 
 def cut_short(table: RowsTable) -> list[str]:

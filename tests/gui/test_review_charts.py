@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QPainter, QPixmap
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from app.analysis.adherence import reps_by_week
@@ -191,8 +192,6 @@ def test_labels_of_both_ends_of_an_axis_are_painted(shown: ReviewContent) -> Non
 
 def painted(chart: Chart, row: int) -> set[str]:
     """The labels an axis really paints."""
-    from PySide6.QtGui import QPainter, QPixmap
-
     pixmap = QPixmap(10, 10)
     painter = QPainter(pixmap)
     _, _, texts = chart.plots[row].getAxis("left").generateDrawSpecs(painter)
@@ -211,3 +210,33 @@ def test_a_day_of_several_sessions_is_labelled_once(shown: ReviewContent) -> Non
 def test_without_any_load_the_axis_keeps_a_likely_scale(shown: ReviewContent) -> None:
     shown.show_runs([in_week(0, session_rpe=None)])
     assert painted(shown.loads, 1) >= {"0", "100\u202fAU"}
+
+
+def test_the_line_of_an_interval_is_as_wide_in_a_wide_chart_as_in_a_narrow_one(shown: ReviewContent) -> None:
+    widths = []
+    for weeks in (3, 30):
+        shown.show_runs([in_week(number) for number in range(weeks)])
+        for width in (1000, 1900):
+            shown.resize(width, 700)
+            QApplication.processEvents()
+            box = shown.weeks.plots[0].vb
+            widths.append(
+                shown.weeks._intervals.opts["width"]
+                * box.width()
+                / (box.viewRange()[0][1] - box.viewRange()[0][0])
+            )
+    assert widths == pytest.approx([3.0] * 4)
+
+
+def test_what_the_labels_below_are_does_not_run_into_the_first_of_them(shown: ReviewContent) -> None:
+    shown.show_runs([in_week(number) for number in range(18)])
+    for chart in (shown.weeks, shown.loads):
+        unit = chart._unit.sceneBoundingRect()
+        pixmap = QPixmap(10, 10)
+        painter = QPainter(pixmap)
+        _, _, texts = chart.plots[-1].getAxis("bottom").generateDrawSpecs(painter)
+        painter.end()
+        first = min(
+            chart.plots[-1].getAxis("bottom").mapRectToScene(rect).left() for rect, _, text in texts if text
+        )
+        assert unit.right() < first

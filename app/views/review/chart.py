@@ -87,6 +87,7 @@ class Chart(QWidget):
         )
         box.setXRange(first, last, padding=0)
         self._label_bottom()
+        self.rescale()
         self.point_at(self._count - 1 if self._count else None)
 
     def set_height(self, row: int, top: float) -> None:
@@ -112,12 +113,15 @@ class Chart(QWidget):
         self.plots[-1].getAxis("bottom").setHeight(metrics.height() + LABEL_GAP_PX)
         self._unit.setFont(font)
         self._unit.setBrush(QColor(scheme.quiet))
-        self._unit.setPos(-LABEL_GAP_PX - metrics.horizontalAdvance(self._unit.text()), LABEL_GAP_PX)
+        self._unit.setPos(-metrics.horizontalAdvance(self.widest) - LEFT_PX, LABEL_GAP_PX)
         self._fit()
         self.redraw()
 
     def redraw(self) -> None:
         """Give every item the colours of the look; what a kind of chart adds."""
+
+    def rescale(self) -> None:
+        """Fit what is drawn to a new size of the plots; what a kind of chart adds."""
 
     def mark(self, place: int | None) -> None:
         """Show which place is pointed at; what a kind of chart adds."""
@@ -134,6 +138,11 @@ class Chart(QWidget):
         self._reveal(place)
         self.setAccessibleDescription(self._spoken[place])
         self.pointed.emit(place)
+
+    def places_wide(self, pixels: float) -> float:
+        """How many places a width in pixels covers as they are shown now."""
+        (first, last), _ = self.plots[-1].vb.viewRange()
+        return float(pixels * (last - first) / max(self.plots[-1].vb.width(), 1.0))
 
     def close_plots(self) -> None:
         """Let go of the drawing before the program ends."""
@@ -195,6 +204,7 @@ class Chart(QWidget):
             beyond = (high - low) * BEYOND_PX / max(plot.vb.height() - 2 * BEYOND_PX, 1.0)
             plot.setYRange(low - beyond, high + beyond, padding=0)
         self._label_bottom()
+        self.rescale()
 
     def _label_bottom(self) -> None:
         if self.look is None:

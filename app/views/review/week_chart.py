@@ -14,9 +14,9 @@ from app.views.review.chart import Chart
 from app.views.review.words import week_line
 
 WINDOW = 26
-INTERVAL = 0.06
-DOT_PX = 11
-RING_PX = 19
+INTERVAL_PX = 3
+DOT_PX = 8
+RING_PX = 16
 TICKS = ((0.0, "0\u202f%"), (0.5, "50\u202f%"), (1.0, "100\u202f%"))
 GAP = "off"
 
@@ -29,7 +29,7 @@ class WeekChart(Chart):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("Chart of reps met of those prescribed, by week", 1, WINDOW, "week", parent)
         self._weeks: tuple[WeekReps, ...] = ()
-        self._intervals: Any = pg.BarGraphItem(x=[], y0=[], y1=[], width=INTERVAL, pen=None)
+        self._intervals: Any = pg.BarGraphItem(x=[], y0=[], y1=[], width=0.0, pen=None)
         self._dots: Any = pg.ScatterPlotItem(size=DOT_PX, symbol="o", pen=None)
         self._ring: Any = pg.ScatterPlotItem(size=RING_PX, symbol="o", brush=None)
         self._gaps: list[Any] = []
@@ -59,6 +59,10 @@ class WeekChart(Chart):
         self._intervals.setOpts(x=x, y0=low, y1=high, brush=colour, pen=None)
         self._name_gaps()
         self.mark(self.place)
+
+    def rescale(self) -> None:
+        """Keep the lines of the intervals as wide as they are."""
+        self._intervals.setOpts(width=self.places_wide(INTERVAL_PX))
 
     def mark(self, place: int | None) -> None:
         """Put a ring about the dot pointed at."""

@@ -95,7 +95,7 @@ class RowsTable(QTableView):
         header.setMinimumSectionSize(LEAST_WIDTH // 2)
         self._padding = 0
         self._wished: list[int] = [LEAST_WIDTH] * len(model.columns)
-        for changed in (model.modelReset, model.headerDataChanged):
+        for changed in (model.modelReset, model.layoutChanged):
             changed.connect(self._measure)
 
     def sort_by(self, column: int, order: Qt.SortOrder) -> None:
