@@ -45,22 +45,23 @@ ONE_OF_EACH: tuple[Fact, ...] = (
     RunEnded(95_000, RunOutcome.ABANDONED),
     SessionRated(1_895_000, None, 1_800_000),
 )
-# Written by hand from the rules at the head of the module: a number n >= 0 is 2n, n < 0 is -2n-1, in groups
-# of seven bits; an answer or a text is 0 for nothing, else one more.
+# Written by hand from the rules: a number n >= 0 is 2n, n < 0 is -2n-1, in groups of seven bits; an answer is
+# 0 for nothing, else one more; a text is 0 for nothing, 1 where it is new; a tag with 10 added says that the
+# place is the one to be expected.
 BY_HAND = (
     "01"
     "01 00"
-    "02 904e 00 02"
-    "03 00 c03e 00 00 02 00 18"
-    "04 c03e 00 00 02 00"
-    "05 9003 00 00 01 00 0c 7472756e6b20726f6c6c73"
-    "05 c801 00 00 00 00 00"
-    "06 00 00 00 01 00 00"
-    "07 d868 00 00 03 15 01 08 c3a97061756c65"
-    "0a d00f 02 b0ea01"
+    "02 00 02 904e"
+    "13 00 c03e 18"
+    "14 c03e"
+    "05 00 00 00 03 9003 01 0b 7472756e6b20726f6c6c73"
+    "05 00 00 00 03 c801 00"
+    "16 00 01 00 00"
+    "17 d868 03 15 01 01 07 c3a97061756c65"
+    "0a 02 d00f b0ea01"
     "08 d00f 01"
     "09 c0a608"  # 68 000 later: 136 000 = 64 + 128 (38 + 128 x 8)
-    "06 904e 00 00 02 01 01"
+    "16 904e 02 01 01 00"
     "0b 00 01"
     "0c 80dddb01 00 81dddb01 00"
 )
@@ -76,12 +77,18 @@ def test_the_bytes_are_those_of_format_1() -> None:
     assert decode(bytes.fromhex(BY_HAND)) == ONE_OF_EACH
 
 
-def test_a_rep_at_a_tempo_costs_at_most_twelve_bytes() -> None:
+def test_a_rep_at_a_tempo_costs_at_most_eight_bytes() -> None:
     reps = [
         RepDone(3_600_000 + rep * 8_000, 40, 1, rep, Side.RIGHT, 3_592_000 + rep * 8_000, 16)
         for rep in range(1, 21)
     ]
-    assert len(encode(reps)) <= 12 * len(reps)
+    assert len(encode(reps)) <= 8 * len(reps)
+
+
+def test_a_fault_that_comes_again_is_not_spelt_again() -> None:
+    marks = [FaultMarked(0, 0, 1, rep, Side.LEFT, "trunk rolls back") for rep in range(1, 11)]
+    assert encode(marks).count(b"trunk rolls back") == 1
+    assert decode(encode(marks)) == tuple(marks)
 
 
 def test_a_half_of_a_letter_pair_in_a_note_is_no_reason_to_lose_a_rating() -> None:
@@ -109,8 +116,28 @@ def test_any_other_bytes_are_refused_with_a_value_error_or_read(body: bytes) -> 
 
 @pytest.mark.parametrize(
     "body",
-    [b"", b"\x02", b"\x01\x00", b"\x01\x0d\x00", b"\x01\x08\x00\x02", b"\x01\x01" + b"\x80" * 11],
-    ids=["nothing", "another format", "no fact 0", "no fact 13", "no such reason", "a number without an end"],
+    [
+        b"",
+        b"\x02",
+        b"\x01\x00",
+        b"\x01\x0d\x00",
+        b"\x01\x08\x00\x02",
+        b"\x01\x01" + b"\x80" * 11,
+        b"\x01\x04\x00\x00\x06\x00\x00",
+        b"\x01\x0c\x00\x00\x00\x02",
+        b"\x01\x0c\x00\x00\x00\x01\x09a",
+    ],
+    ids=[
+        "nothing",
+        "another format",
+        "no fact 0",
+        "no fact 13",
+        "no such reason",
+        "a number without an end",
+        "no such side",
+        "no text before it",
+        "a text without an end",
+    ],
 )
 def test_what_is_not_format_1_is_refused(body: bytes) -> None:
     with pytest.raises(ValueError, match=r"\w"):
