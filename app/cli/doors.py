@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from app import __version__
-from app.cli import check, guide, open_program, picture, rehearse, schema, speakers, timeline
+from app.cli import check, demo, guide, open_program, picture, rehearse, schema, speakers, timeline
 
 
 class Door(Protocol):
@@ -22,6 +22,7 @@ class Door(Protocol):
 
 DOORS: dict[str, Door] = {
     "check": cast("Door", check),
+    "demo": cast("Door", demo),
     "guide": cast("Door", guide),
     "open": cast("Door", open_program),
     "picture": cast("Door", picture),
