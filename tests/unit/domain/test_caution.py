@@ -165,6 +165,17 @@ def test_a_hold_in_explosive_work_is_questioned(kind: StageKind, tempo: str, cou
     assert all(tempo in caution.what for caution in found)
 
 
+def test_a_hold_is_questioned_for_where_it_stands() -> None:
+    between, after = (
+        asked(
+            plan_of(Exercise("Jump", tempo_reps(5, tempo)), kind=StageKind.POWER), CautionRule.EXPLOSIVE_HOLD
+        )[0]
+        for tempo in ("2-1-1-0", "2-0-1-1")
+    )
+    assert "between lowering and rising" in between.reason
+    assert "between lowering and rising" not in after.reason
+
+
 def test_rest_below_five_times_explosive_work_is_questioned() -> None:
     def drill(rest_ms: int) -> Plan:
         return plan_of(Exercise("Skip", work_for(10), sets=2, rest_ms=rest_ms), kind=StageKind.REACTIVE)
@@ -194,6 +205,12 @@ def test_rest_counts_to_the_next_explosive_work_of_whatever_exercise() -> None:
     plan = plan_of(Exercise("Skip", work_for(10)), Exercise("Jump", own_pace(5)), kind=StageKind.REACTIVE)
     (found,) = asked(plan, CautionRule.EXPLOSIVE_REST)
     assert "10 s of explosive work to 20 s of rest" in found.what
+
+
+def test_every_phase_of_a_tempo_is_explosive_work() -> None:
+    jump = Exercise("Jump squat", tempo_reps(5, "2-0-1-0"), sets=2, rest_ms=30_000)
+    (found,) = asked(plan_of(jump, kind=StageKind.POWER), CautionRule.EXPLOSIVE_REST)
+    assert "15 s of explosive work to 30 s of rest" in found.what
 
 
 def test_rest_before_other_work_is_not_questioned() -> None:
@@ -250,6 +267,15 @@ def test_less_rest_than_work_after_long_holds_is_questioned() -> None:
     assert "39 s of rest after 40 s of work with holds over 30 s" in found.what
     assert asked(wall_sit(30, 5_000), CautionRule.HOLD_REST) == []
     assert asked(wall_sit(40, 20_000, Sides.EACH), CautionRule.HOLD_REST) == []
+
+
+def test_rest_after_a_hold_counts_to_the_next_of_its_side_through_other_work() -> None:
+    plan = plan_of(
+        Exercise("Wall sit", holds(1, 60), sets=2, superset="S"),
+        Exercise("Squeeze", holds(1, 3), sets=2, superset="S", rest_ms=10_000),
+    )
+    (found,) = asked(plan, CautionRule.HOLD_REST)
+    assert "33 s of rest after 60 s of work" in found.what
 
 
 def test_the_rest_after_a_hold_is_told_once_an_exercise() -> None:

@@ -106,6 +106,7 @@ def test_timed_work_is_said_to_count_as_one_rep() -> None:
 
 
 def test_a_long_name_is_cut_and_lines_have_no_spaces_at_their_end() -> None:
-    text = timeline_text(compiled(Exercise("A" * 200, work_for(9))))
-    assert "A" * 35 + "…" in text
+    text = timeline_text(compiled(Exercise("A" * 37, work_for(9)), Exercise("B" * 36, work_for(9))))
+    assert f"  {'A' * 35}…  set" in text
+    assert f"  {'B' * 36}  set" in text
     assert all(line == line.rstrip() for line in text.splitlines())
