@@ -103,7 +103,8 @@ def _coaching(exercise: Exercise, bout: Bout, windows: tuple[RepWindow, ...]) ->
     for window in windows:
         text_for_rep = coaching_cue(exercise.cues, window.rep)
         if text_for_rep and (window.rep - 1) % REPS_A_CUE == 0 and window.side is bout.side:
-            yield _find_room(window.start_ms, CueKind.COACHING, window.side, text_for_rep, window.end_ms)
+            until = max(later.end_ms for later in windows if later.rep < window.rep + REPS_A_CUE)
+            yield _find_room(window.start_ms, CueKind.COACHING, window.side, text_for_rep, until)
 
 
 def _say(at_ms: int, kind: CueKind, side: Side, texts: tuple[str, ...], until_ms: int) -> Cue:

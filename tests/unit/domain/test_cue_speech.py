@@ -75,7 +75,10 @@ def test_the_middle_of_a_long_hold_and_of_continuous_work_is_said() -> None:
 
 def test_coaching_cues_rotate_every_third_rep() -> None:
     cues = said(tempo_reps("3-0-1-0", 10), cues=("Ribs down", "Elbow high"))
-    coached = [(cue.at_ms // 4_000 + 1, cue.text) for cue in cues if cue.kind is CueKind.COACHING]
+    coaching = [cue for cue in cues if cue.kind is CueKind.COACHING]
+    coached = [(cue.at_ms // 4_000 + 1, cue.text) for cue in coaching]
+    # It may be said in any of its three reps, whichever has room.
+    assert [cue.until_ms for cue in coaching] == [12_000, 24_000, 36_000, 40_000]
     assert coached == [(1, "Ribs down"), (4, "Elbow high"), (7, "Ribs down"), (10, "Elbow high")]
     assert [coaching_cue(("a", "b"), rep) for rep in range(1, 8)] == ["a", "a", "a", "b", "b", "b", "a"]
     assert coaching_cue((), 1) is None
