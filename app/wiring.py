@@ -4,7 +4,7 @@ import os
 from collections.abc import Mapping
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 from zoneinfo import ZoneInfo
 
 import app
@@ -19,10 +19,12 @@ if TYPE_CHECKING:
     from app.audio.run_sound import RunSound
     from app.audio.speaker.choice import Preference
     from app.audio.speaker.port import Speaker
+    from app.planfile.settings import Settings
     from app.store.database import Database
 
 DATA_VARIABLE = "PACEWRIGHT_DATA"
 DATABASE_NAME = "pacewright.db"
+SETTINGS_NAME = "settings.toml"
 
 
 def resources_folder() -> Path:
@@ -88,24 +90,46 @@ def make_clock() -> "Clock":
     return MonotonicClock()
 
 
-def make_sound(
-    timeline: Timeline, speaker: "Speaker", clock: "Clock", language: str = "en", level: str = "full"
-) -> "RunSound":
-    """The sound of a run, spoken in a language as much as the level says."""
+def settings_file() -> Path:
+    """Where the settings are written."""
+    return data_folder() / SETTINGS_NAME
+
+
+def read_settings() -> "Settings":
+    """The person's settings. Raises FileProblemsError."""
+    from app.planfile.settings import read_settings as read
+
+    return read(settings_file())
+
+
+def save_latency(device: str, ms: int) -> None:
+    """Write down how late a device is. Raises PacewrightError."""
+    from app.planfile.settings import save_latency as save
+
+    save(settings_file(), device, ms)
+
+
+def make_sound(timeline: Timeline, speaker: "Speaker", clock: "Clock", settings: "Settings") -> "RunSound":
+    """The sound of a run, as the settings say."""
     from app.audio.bout_sound import Manner
     from app.audio.run_sound import RunSound
+    from app.audio.track import Volumes
     from app.audio.voice import Voice
-    from app.domain.cue_values import CueLevel
 
-    manner = Manner(CueLevel(level), language)
-    return RunSound(timeline, speaker, clock, Voice(language), manner)
+    manner = Manner(settings.cues, settings.language, Volumes(settings.tones, settings.voice))
+    return RunSound(timeline, speaker, clock, Voice(settings.language), manner)
 
 
-def choose_speaker(preference: "Preference") -> "Speaker":
+def choose_speaker(settings: "Settings") -> "Speaker":
     """The best speaker that can be had of those asked for; silence, with a notice, where there is none."""
     from app.audio.speaker.choice import choose_speaker as choose
 
-    return choose(preference)
+    preference = "silent" if settings.mute else settings.speaker
+    speaker = choose(cast("Preference", preference), device=settings.device)
+    latency_ms = settings.latency_ms.get(speaker.name)
+    if latency_ms is not None:
+        speaker.latency_ms = latency_ms
+    return speaker
 
 
 def find_athlete(name: str, roster: Path | None) -> "Athlete":

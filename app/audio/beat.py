@@ -9,6 +9,6 @@ from app.domain.plan import Side
 
 
 def beat_sound(beats: int, volumes: Volumes = FULL_VOLUME) -> Stereo:
-    """So many beats, one each second; the first comes after a second of silence, so that it is not shifted."""
+    """So many beats, one each second, after a second of silence so that the first is not shifted."""
     cues = [Cue(beat * BEAT_MS, CueKind.TICK, Side.BOTH, TICK_MS, "beat") for beat in range(1, beats + 1)]
     return render_track(cues, 0, (beats + 1) * BEAT_MS, volumes=volumes)

@@ -1,12 +1,14 @@
 """`open`: the program on the screen."""
 
 import argparse
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app import wiring
 
 if TYPE_CHECKING:
+    from app.planfile.settings import Settings
     from app.views.house import House
 
 SUMMARY = "open the program: lead a plan, or review what was done"
@@ -19,9 +21,11 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--athlete", metavar="NAME", help="who is training")
     parser.add_argument("--roster", type=Path, metavar="FILE", help="who may train here")
     parser.add_argument("--database", type=Path, metavar="FILE", help="where the record is kept")
-    parser.add_argument("--sound", choices=("auto", "simpleaudio", "miniaudio", "silent"), default="auto")
-    parser.add_argument("--cues", choices=("full", "spare", "tones"), default="full", help="how much is said")
-    parser.add_argument("--language", choices=("en", "de", "es", "fr"), default="en", help="of what is said")
+    parser.add_argument(
+        "--sound", choices=("auto", "simpleaudio", "miniaudio", "silent"), help="what plays it"
+    )
+    parser.add_argument("--cues", choices=("full", "spare", "tones"), help="how much is said")
+    parser.add_argument("--language", choices=("en", "de", "es", "fr"), help="of what is said")
     parser.add_argument("--full-screen", action="store_true")
 
 
@@ -47,15 +51,30 @@ def _house(arguments: argparse.Namespace) -> "House":
     roster = arguments.roster or demo / "roster.toml"
     return House(
         fonts=wiring.resources_folder() / "fonts",
+        distance_m=_settings(arguments).distance_m,
         icon=wiring.resources_folder() / "pacewright.svg",
         plans=(demo / "shoulder_rotators.toml", demo / "landing_control.toml"),
         open_record=lambda: wiring.open_record(database),
-        choose_speaker=lambda: wiring.choose_speaker(arguments.sound),
+        choose_speaker=lambda: wiring.choose_speaker(_settings(arguments)),
         make_clock=wiring.make_clock,
         make_sound=lambda timeline, speaker, clock: wiring.make_sound(
-            timeline, speaker, clock, arguments.language, arguments.cues
+            timeline, speaker, clock, _settings(arguments)
         ),
+        save_latency=wiring.save_latency,
         read_plan=wiring.read_plan,
         read_athletes=lambda: wiring.read_athletes(roster),
         new_header=wiring.new_header,
+    )
+
+
+def _settings(arguments: argparse.Namespace) -> "Settings":
+    """The settings, the words of the command before those of the file."""
+    from app.domain.cue_values import CueLevel
+
+    settings = wiring.read_settings()
+    return replace(
+        settings,
+        speaker=arguments.sound or settings.speaker,
+        cues=settings.cues if arguments.cues is None else CueLevel(arguments.cues),
+        language=arguments.language or settings.language,
     )

@@ -21,10 +21,12 @@ if TYPE_CHECKING:
 class House:
     """Everything a window asks for. The callables are called when their thing is first needed.
 
-    `read_plan` raises FileProblemsError; `open_record` StoreError; the speaker never raises.
+    `read_plan` raises FileProblemsError, `open_record` StoreError, `save_latency` PacewrightError; the
+    speaker never raises.
     """
 
     fonts: Path
+    distance_m: float
     icon: Path
     plans: tuple[Path, ...]
     open_record: "Callable[[], Database]"
@@ -33,6 +35,7 @@ class House:
     make_sound: "Callable[[Timeline, Speaker, Clock], Sounding]"
     read_plan: Callable[[Path], WrittenPlan]
     read_athletes: Callable[[], tuple[Athlete, ...]]
+    save_latency: Callable[[str, int], None]
     new_header: Callable[[str, WrittenPlan], RunHeader]
 
 

@@ -13,16 +13,19 @@ from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 NOBODY = "Guest"
 
+Door = tuple[str, Callable[[], object]]
+"""The words of a button, and what it does."""
+
 
 class StartPage(QWidget):
-    """Offers the plans at hand. `choose` is given a plan's path, `review` opens the review."""
+    """Offers the plans at hand and other `doors`; `choose` is given a plan's path."""
 
     def __init__(
         self,
         look: Look,
         plans: Sequence[Path],
         choose: Callable[[Path], object],
-        review: Callable[[], object],
+        doors: Sequence[Door],
     ) -> None:
         super().__init__()
         self._look, self._choose = look, choose
@@ -33,7 +36,7 @@ class StartPage(QWidget):
         self._who.addItem(NOBODY)
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
         self._notice.hide()
-        self._lay_out(plans, review)
+        self._lay_out(plans, doors)
 
     @property
     def athlete(self) -> str:
@@ -52,7 +55,7 @@ class StartPage(QWidget):
         say(self._notice, text)
         self._notice.setVisible(bool(text))
 
-    def _lay_out(self, plans: Sequence[Path], review: Callable[[], object]) -> None:
+    def _lay_out(self, plans: Sequence[Path], doors: Sequence[Door]) -> None:
         look = self._look
         column = QVBoxLayout(self)
         side = round(look.sizes.body * 3.2)
@@ -69,7 +72,8 @@ class StartPage(QWidget):
         column.addLayout(self._plan_row(plans))
         column.addWidget(self._notice)
         column.addStretch(1)
-        column.addWidget(quiet_button(look, "Review what was done", review), 0, Qt.AlignmentFlag.AlignLeft)
+        for words, act in doors:
+            column.addWidget(quiet_button(look, words, act), 0, Qt.AlignmentFlag.AlignLeft)
         self._who.setMinimumWidth(round(look.sizes.heading * 16))
 
     def _plan_row(self, plans: Sequence[Path]) -> QHBoxLayout:

@@ -152,11 +152,12 @@ def choose(place: Place, lightness: Lightness = Lightness.BY_PLACE, *, high_cont
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """What a screen needs to paint itself: colours, the family of its letters, their sizes."""
+    """What a screen needs to paint itself: colours, letters and their sizes, the distance it is seen from."""
 
     scheme: Scheme
     family: str
     sizes: TypeScale
+    distance_m: float = 3.0
 
     def font(self, pixels: float, weight: Weight = Weight.REGULAR) -> QFont:
         """Letters of a height in pixels, with figures of equal width."""

@@ -133,6 +133,29 @@ class Window(QMainWindow):
             self._pages.addWidget(self._review)
         self._pages.setCurrentWidget(self._review)
 
+    def open_calibration(self) -> None:
+        """Let the person set the picture by the sound."""
+        from app.views.calibration import CalibrationPage
+
+        speaker, clock = self._house.choose_speaker(), self._house.make_clock()
+        page = CalibrationPage(self._look(), clock, speaker, self._save_latency)
+
+        def leave() -> None:
+            self._ticker.stop()
+            self._ticker.tick.disconnect(page.refresh)
+            speaker.stop()
+            speaker.close()
+            self._pages.setCurrentWidget(self._start)
+            self._pages.removeWidget(page)
+            page.deleteLater()
+
+        page.left.connect(leave)
+        self._ticker.tick.connect(page.refresh)
+        self._pages.addWidget(page)
+        self._pages.setCurrentWidget(page)
+        page.setFocus()
+        self._ticker.start()
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """F11 is full screen; Esc leaves it, then the review."""
         if event.key() == Qt.Key.Key_F11:
@@ -149,6 +172,12 @@ class Window(QMainWindow):
         self.leave_session()
         self._keeper.close()
         event.accept()
+
+    def _save_latency(self, device: str, ms: int) -> None:
+        try:
+            self._house.save_latency(device, ms)
+        except PacewrightError as error:
+            self._start.show_notice(str(error))
 
     def _leave_review(self) -> None:
         self._pages.setCurrentWidget(self._start)
@@ -174,7 +203,8 @@ class Window(QMainWindow):
         self._resized.start()
 
     def _look(self) -> Look:
-        return Look(choose(Place.TRAINING), self._family, type_scale(self.height() / WINDOW_TO_BODY))
+        sizes = type_scale(self.height() / WINDOW_TO_BODY)
+        return Look(choose(Place.TRAINING), self._family, sizes, self._house.distance_m)
 
     def _rebuild(self) -> None:
         if self.height() == self._built_height:
@@ -194,7 +224,11 @@ class Window(QMainWindow):
     def _build_start(self) -> StartPage:
         look = self._look()
         self.setPalette(palette(look.scheme))
-        start = StartPage(look, self._house.plans, self.choose_plan, self.open_review)
+        doors = (
+            ("Review what was done", self.open_review),
+            ("Set sound and picture together", self.open_calibration),
+        )
+        start = StartPage(look, self._house.plans, self.choose_plan, doors)
         self._pages.addWidget(start)
         return start
 

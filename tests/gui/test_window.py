@@ -41,8 +41,10 @@ class Rig:
         self.qtbot, self.clock = qtbot, HandClock(5_000)
         self.database, self.plan = folder / "own.db", folder / "plan.toml"
         self.plan.write_text(PLAN, encoding="utf-8")
+        self.saved: list[tuple[str, int]] = []
         self.house = House(
             fonts=wiring.resources_folder() / "fonts",
+            distance_m=3.0,
             icon=wiring.resources_folder() / "pacewright.svg",
             plans=(self.plan, folder / "missing.toml"),
             open_record=lambda: open_record(self.database),
@@ -51,6 +53,7 @@ class Rig:
             make_sound=lambda _timeline, _speaker, _clock: NoSound(),
             read_plan=wiring.read_plan,
             read_athletes=lambda: (Athlete("Hugo"), Athlete("Ines")),
+            save_latency=lambda device, ms: self.saved.append((device, ms)),
             new_header=wiring.new_header,
         )
 

@@ -10,7 +10,6 @@ from app.domain.plan import Side
 from app.views.lettering import GLANCE_ARCMIN, Weight, digit_height_px, font_px, px_per_mm
 from app.views.theme import Look
 
-DISTANCE_M = 3.0
 SHARE_OF_WINDOW = 0.152
 COUNT_RATIO, OF_RATIO = 1.5, 0.32
 MARGIN = 0.0375
@@ -48,10 +47,9 @@ EMPTY = Headline(Side.BOTH, "", "", "", "", "", "#FFFFFF")
 class HeadlineView(QWidget):
     """Paints the headline as large as legibility at a distance asks for, and as the window allows."""
 
-    def __init__(self, look: Look, parent: QWidget | None = None, distance_m: float = DISTANCE_M) -> None:
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._look = look
-        self._distance_m = distance_m
         self._shown = EMPTY
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
@@ -67,7 +65,7 @@ class HeadlineView(QWidget):
         """Font size of side and phase before fitting: by the distance, at least its share of the window."""
         window = self.window()
         legible = font_px(
-            digit_height_px(self._distance_m, GLANCE_ARCMIN, px_per_mm(self.screen())),
+            digit_height_px(self._look.distance_m, GLANCE_ARCMIN, px_per_mm(self.screen())),
             self._look.family,
             Weight.BOLD,
         )

@@ -1,0 +1,216 @@
+"""The settings file: how a person wants to be led, and what was measured of their devices.
+
+`settings.toml` in the data folder, written by hand or by the program; every key may be left out:
+
+    format = 1
+
+    [sound]
+    speaker = "auto"          # auto, simpleaudio, miniaudio or silent
+    device = "Hall speakers"  # one that `speakers` lists; through miniaudio
+    cues = "full"             # full, spare or tones
+    language = "en"           # of what is said: en, de, es, fr
+    tones = 100               # loudness in percent, of tones and of voice
+    voice = 100
+    mute = false
+
+    [[latency]]               # written by the calibration
+    device = "simpleaudio"
+    ms = 40
+
+    [screen]
+    distance = 3.0            # metres from the screen to the eye
+
+    [cautions]                # numbers in place of the program's own, see the README
+    session_minutes = 75
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from pathlib import Path
+
+import tomlkit
+from tomlkit.exceptions import TOMLKitError
+from tomlkit.items import AoT
+
+from app.domain.cue_values import CueLevel
+from app.domain.errors import PacewrightError
+from app.domain.thresholds import DEFAULT, ThresholdError, Thresholds, thresholds_from
+from app.planfile.amounts import Count, Format
+from app.planfile.kinds import Refuse, Schema, Text, Word
+from app.planfile.positions import Positions
+from app.planfile.report import Report
+from app.planfile.shown import shown
+from app.planfile.source import read_text
+from app.planfile.syntax import parse_toml
+from app.planfile.tables import Key, Table, Tables, Values
+
+FORMAT = 1
+SPEAKERS = ("auto", "simpleaudio", "miniaudio", "silent")
+LANGUAGES = ("en", "de", "es", "fr")
+MOST_LATENCY_MS = 1_000
+NEAREST_M, FARTHEST_M = Decimal("0.5"), Decimal(30)
+DEFAULT_DISTANCE_M = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """What the settings file says, each with its default. Loudness is 0 to 1; latency in ms by device."""
+
+    speaker: str = "auto"
+    device: str | None = None
+    cues: CueLevel = CueLevel.FULL
+    language: str = "en"
+    tones: float = 1.0
+    voice: float = 1.0
+    mute: bool = False
+    latency_ms: Mapping[str, int] = field(default_factory=dict)
+    distance_m: float = DEFAULT_DISTANCE_M
+    thresholds: Thresholds = DEFAULT
+
+
+@dataclass(frozen=True, slots=True)
+class Switch:
+    """True or false."""
+
+    def read(self, value: object, refuse: Refuse) -> bool | None:
+        """The value itself."""
+        if isinstance(value, bool):
+            return value
+        refuse(f"this must be true or false, not {shown(value)}; write it without quotes")
+        return None
+
+    def schema(self) -> Schema:
+        """A boolean."""
+        return {"type": "boolean"}
+
+
+@dataclass(frozen=True, slots=True)
+class Distance:
+    """Metres from the screen to the eye."""
+
+    def read(self, value: object, refuse: Refuse) -> float | None:
+        """The distance in m."""
+        number = Decimal(value) if isinstance(value, int | Decimal) and not isinstance(value, bool) else None
+        if number is not None and number.is_finite() and NEAREST_M <= number <= FARTHEST_M:
+            return float(number)
+        refuse(f"{shown(value)} is no distance; write metres, {NEAREST_M} to {FARTHEST_M}")
+        return None
+
+    def schema(self) -> Schema:
+        """A number of metres."""
+        return {"type": "number", "minimum": float(NEAREST_M), "maximum": float(FARTHEST_M)}
+
+
+@dataclass(frozen=True, slots=True)
+class Cautions:
+    """Numbers in place of the thresholds of the cautions, by name."""
+
+    def read(self, value: object, refuse: Refuse) -> Thresholds | None:
+        """The table of thresholds with these numbers in it."""
+        if not isinstance(value, dict):
+            refuse(f"this must be a table, not {shown(value)}; begin it with [cautions]")
+            return None
+        plain = {
+            key: float(number) if isinstance(number, Decimal) else number for key, number in value.items()
+        }
+        try:
+            return thresholds_from(plain)
+        except ThresholdError as error:
+            for key, message in error.problems:
+                refuse(message, key)
+            return None
+
+    def schema(self) -> Schema:
+        """An object of numbers."""
+        return {"type": "object", "additionalProperties": {"type": "number", "minimum": 0}}
+
+
+SOUND = Table(
+    (
+        Key("speaker", Word(SPEAKERS), "What plays the sound.", default="auto"),
+        Key("device", Text(), "The device, as `speakers` lists it; through miniaudio."),
+        Key("cues", Word(tuple(CueLevel)), "How much is said.", default="full"),
+        Key("language", Word(LANGUAGES), "Of what is said.", default="en"),
+        Key("tones", Count(0, 100), "Loudness of tones in percent.", default=100),
+        Key("voice", Count(0, 100), "Loudness of speech in percent.", default=100),
+        Key("mute", Switch(), "No sound at all.", default=False),
+    )
+)
+LATENCY = Table(
+    (
+        Key("device", Text(), "The speaker or device.", required=True, example='device = "simpleaudio"'),
+        Key("ms", Count(0, MOST_LATENCY_MS), "How late its sound is.", required=True, example="ms = 40"),
+    )
+)
+SCREEN = Table((Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),))
+SETTINGS = Table(
+    (
+        Key("format", Format(FORMAT), "Version of the file format.", default=1),
+        Key("sound", SOUND, "How one is led by ear."),
+        Key("latency", Tables(LATENCY, 50, "[[latency]]"), "How late the sound of each device is."),
+        Key("screen", SCREEN, "How one is led by eye."),
+        Key("cautions", Cautions(), "Numbers in place of the program's own."),
+    )
+)
+
+
+def read_settings(path: Path) -> Settings:
+    """What a settings file says; the defaults where there is none. Raises FileProblemsError."""
+    return parse_settings(read_text(path), str(path)) if path.exists() else Settings()
+
+
+def parse_settings(text: str, file: str) -> Settings:
+    """The settings in a text. Raises FileProblemsError with every problem of it."""
+    parsed = parse_toml(text)
+    report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
+    values = None if parsed.document is None else SETTINGS.read(parsed.document, report.refuse)
+    if values is None or not report.clean:
+        raise report.error()
+    return _settings(values)
+
+
+def _settings(values: Values) -> Settings:
+    sound, screen = values.get("sound", {}), values.get("screen", {})
+    return Settings(
+        speaker=sound.get("speaker", "auto"),
+        device=sound.get("device"),
+        cues=CueLevel(sound.get("cues", CueLevel.FULL)),
+        language=sound.get("language", "en"),
+        tones=sound.get("tones", 100) / 100,
+        voice=sound.get("voice", 100) / 100,
+        mute=sound.get("mute", False),
+        latency_ms={row["device"]: row["ms"] for row in values.get("latency", ())},
+        distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
+        thresholds=values.get("cautions", DEFAULT),
+    )
+
+
+def save_latency(path: Path, device: str, ms: int) -> None:
+    """Write down how late a device is, leaving the rest of the file as it stands.
+
+    Raises PacewrightError when the file is not TOML or cannot be written.
+    """
+    try:
+        document = tomlkit.parse(read_text(path)) if path.exists() else tomlkit.document()
+        if "format" not in document:
+            document["format"] = FORMAT
+        rows = document.get("latency")
+        if not isinstance(rows, AoT):
+            rows = tomlkit.aot()
+            document["latency"] = rows
+        row = next((row for row in rows if row.get("device") == device), None)
+        if row is None:
+            row = tomlkit.table()
+            row["device"] = device
+            rows.append(row)
+            row = rows[-1]
+        row["ms"] = ms
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        part = path.with_name(f"{path.name}.part")
+        part.write_text(tomlkit.dumps(document), encoding="utf-8")
+        part.replace(path)
+    except TOMLKitError as error:
+        raise PacewrightError(f"{path} is not in order, so nothing was written to it: {error}") from error
+    except OSError as error:
+        raise PacewrightError(f"{path} cannot be written: {error.strerror}.") from error
