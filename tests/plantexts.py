@@ -4,6 +4,7 @@ from pathlib import Path
 
 from app.domain.errors import FileProblemsError
 from app.domain.plan import Exercise
+from app.planfile.kinds import Kind
 from app.planfile.reader import parse_plan
 
 HEAD = """\
@@ -42,3 +43,26 @@ def problems_of(text: str, folder: Path | None = None) -> list[str]:
 def exercise_problems(*lines: str) -> list[str]:
     """What is wrong with a plan whose only exercise ends with some lines, the first of them being line 10."""
     return problems_of(plan_text(*lines))
+
+
+class Refusals(list[tuple[str, tuple[str | int, ...]]]):
+    """Everything refused, with the way to it."""
+
+    def __call__(self, message: str, *below: str | int, key: bool = False) -> None:
+        self.append((message, below))
+
+
+def refused(kind: Kind, value: object) -> list[str]:
+    """What a kind says of a value it refuses."""
+    refusals = Refusals()
+    assert kind.read(value, refusals) is None
+    assert refusals
+    return [message for message, _ in refusals]
+
+
+def accepted(kind: Kind, value: object) -> object:
+    """What a kind makes of a value it takes."""
+    refusals = Refusals()
+    read = kind.read(value, refusals)
+    assert refusals == []
+    return read

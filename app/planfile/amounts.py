@@ -50,8 +50,7 @@ def _not_a_number(value: object) -> str:
 
 def tidy(number: Decimal) -> Decimal:
     """The same number without trailing zeros and without an exponent, for at most three decimals."""
-    whole = number.to_integral_value()
-    return whole if whole == number else number.normalize()
+    return Decimal(int(number)) if number == int(number) else number.normalize()
 
 
 @dataclass(frozen=True, slots=True)

@@ -112,7 +112,7 @@ class Word:
             return value
         near = suggestion(value, self.words) if isinstance(value, str) else None
         offered = choices(f'"{word}"' for word in self.words)
-        right = f'did you mean "{near}"? (it can be {offered})' if near else f"write {offered}"
+        right = f'did you mean "{near}"?' if near else f"write {offered}"
         refuse(f"{shown(value)} is not known here; {right}")
         return None
 

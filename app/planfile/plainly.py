@@ -10,6 +10,7 @@ PAIR = re.compile(r"(?P<head>[ \t]*(?P<key>[A-Za-z0-9_-]+)[ \t]*=[ \t]*)(?P<valu
 _PLACE = re.compile(
     r"(?P<what>.*) \(at (?:line (?P<line>[0-9]+), column (?P<column>[0-9]+)|end of document)\)\Z", re.DOTALL
 )
+_OPEN_LITERAL = re.compile(r"^[^\n#\"']*+'[^'\n]*+$", re.MULTILINE)
 _UNBRACKETED = re.compile(
     r"(?P<low>[0-9]{1,4}(?:\.[0-9]+)?)(?:[ ,;]+|[ ]*[-–][ ]*|[ ]+to[ ]+)(?P<high>[0-9]{1,4}(?:\.[0-9]+)?)"
 )
@@ -34,7 +35,6 @@ _PLAINLY: tuple[tuple[str, str], ...] = (
     ("Invalid hex", 'a broken "\\u" in text; write four hexadecimal digits after it'),
     ("Escaped character is not", 'a broken "\\u" in text; it names no character'),
     ("Unterminated string", "the text is not closed; put a quote at its end"),
-    ('Expected "\'"', "the text is not closed; put a quote at its end"),
     ("Expected '\"", "the text is not closed; put quotes at its end"),
     ("Invalid date", "there is no such date or time; put text in quotes"),
     ("Invalid statement", "this is no key = value and no [heading]; a remark begins with #"),
@@ -52,20 +52,32 @@ def syntax_problem(error: str, text: str) -> Problem:
     if match and match["line"]:
         line, column = int(match["line"]), int(match["column"])
     else:
-        line, column = line_and_column(text, len(text))
-    message = _plainly(what, text, line, column)
-    if message == TWICE:
-        content = text.split("\n")[line - 1]
-        column = len(content) - len(content.lstrip()) + 1
-    return Problem(line, column, message)
-
-
-def _plainly(what: str, text: str, line: int, column: int) -> str:
+        line, column = _end(what, text)
     content = text.split("\n")[line - 1]
+    message = _plainly(what, content, column)
+    return Problem(line, _at_the_cause(what, content, column), message)
+
+
+def _end(what: str, text: str) -> tuple[int, int]:
+    """Where a text ends too early: on the line of a single quote that is not closed, else at the end."""
+    opened = _OPEN_LITERAL.search(text) if what.startswith('Expected "\'"') else None
+    return line_and_column(text, opened.end() if opened else len(text))
+
+
+def _at_the_cause(what: str, content: str, column: int) -> int:
+    """The column to show: that of the key or backslash where the parser noticed the mistake later."""
+    if what.startswith("Cannot overwrite"):
+        return len(content) - len(content.lstrip()) + 1
+    if what.startswith(("Unescaped", "Invalid hex", "Escaped character")):
+        return content.rfind("\\", 0, column) + 1 or column
+    return column
+
+
+def _plainly(what: str, content: str, column: int) -> str:
     character = content[column - 1 : column]
-    if UNSEEN.match(character):
+    if character != "\t" and UNSEEN.match(character):
         return f"the file holds the control character {code_point(character)}; remove it"
-    if what.startswith(("Illegal character", "Found invalid")):
+    if what.startswith(("Illegal character", "Found invalid", 'Expected "\'"')):
         return "the text is not closed on its line; put a quote at its end"
     if what.startswith(("Invalid value", "Expected newline")):
         return _misplaced(content)
