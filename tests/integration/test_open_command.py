@@ -4,7 +4,6 @@ import os
 import shutil
 import subprocess
 import sys
-import time
 from pathlib import Path
 
 import pytest
@@ -12,7 +11,7 @@ import pytest
 from app import wiring
 from app.__main__ import main
 from app.domain.records import RunOutcome
-from tests.waiting import PATIENCE_S, wait_for_reps
+from tests.waiting import PATIENCE_S, until, wait_for_reps
 
 ROOT = Path(__file__).parents[2]
 PLAN = """format = 1
@@ -38,18 +37,24 @@ def opened(*words: str) -> "subprocess.Popen[bytes]":
 
 def window_of(process: "subprocess.Popen[bytes]", title: str = "Pacewright") -> str:
     """The X window of a process, once it is there."""
-    deadline = time.monotonic() + PATIENCE_S
-    while time.monotonic() < deadline:
-        search = ["xdotool", "search", "--onlyvisible", "--pid", str(process.pid), "--name", title]
-        found = subprocess.run(search, capture_output=True, text=True, check=False).stdout.split()
-        if found:
-            return found[-1]
-        time.sleep(0.1)
-    raise AssertionError("no window came")
+    search = ["xdotool", "search", "--onlyvisible", "--pid", str(process.pid), "--name", title]
+    found: list[str] = []
+
+    def there() -> bool:
+        found[:] = subprocess.run(search, capture_output=True, text=True, check=False).stdout.split()
+        return bool(found)
+
+    until(there, "no window came")
+    return found[-1]
 
 
 def press(key: str) -> None:
     subprocess.run(["xdotool", "key", key], check=True)
+
+
+def ended_by_return(process: "subprocess.Popen[bytes]") -> bool:
+    press("Return")
+    return process.poll() is not None
 
 
 @on_a_display
@@ -59,9 +64,7 @@ def test_ending_the_process_in_mid_bout_keeps_every_finished_rep(number: int, tm
     plan.write_text(PLAN, encoding="utf-8")
     with opened(str(plan), "--database", str(path), "--athlete", "Ines") as process:
         window_of(process)
-        deadline = time.monotonic() + PATIENCE_S
-        while not path.exists() and time.monotonic() < deadline:
-            time.sleep(0.1)
+        until(path.exists, "no record was made")
         press("space")
         wait_for_reps(path, 3)
         process.send_signal(number)
@@ -77,10 +80,7 @@ def test_ending_the_process_in_mid_bout_keeps_every_finished_rep(number: int, tm
 def test_a_record_that_cannot_be_had_is_said_and_ends_with_status_1() -> None:
     with opened("--database", "/proc/nowhere/own.db") as process:
         window_of(process)
-        deadline = time.monotonic() + PATIENCE_S
-        while process.poll() is None and time.monotonic() < deadline:
-            press("Return")
-            time.sleep(0.3)
+        until(lambda: ended_by_return(process), "the program did not end")
         _, err = process.communicate(timeout=PATIENCE_S)
     assert process.returncode == 1
     assert b"/proc/nowhere" in err
