@@ -8,7 +8,7 @@ from app.domain.errors import PacewrightError
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Run one command and return its exit status: 0 done, 1 a plain sentence on stderr, 2 the words did not parse."""
+    """Run one command; exit status 0 done, 1 a plain sentence on stderr, 2 the words did not parse."""
     words = sys.argv[1:] if arguments is None else list(arguments)
     try:
         return doors.run(words)

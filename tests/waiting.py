@@ -3,12 +3,10 @@
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import TypeVar
 
 from app import wiring
 
 PATIENCE_S = 30.0
-T = TypeVar("T")
 
 
 def until(there: Callable[[], bool], missing: str) -> None:

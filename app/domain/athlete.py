@@ -10,7 +10,10 @@ from app.domain.plan import Side
 
 @dataclass(frozen=True, slots=True)
 class Athlete:
-    """One person of a roster. Overrides are by exercise name; a load also by side (BOTH where it is the same)."""
+    """One person of a roster.
+
+    Overrides are by exercise name; a load also by side (BOTH where it is the same).
+    """
 
     name: str
     first: Side | None = None
@@ -19,7 +22,7 @@ class Athlete:
     notes: str | None = None
 
     def load_kg(self, exercise: str, side: Side, planned: Decimal | None) -> Decimal | None:
-        """The load for one side of an exercise: this athlete's for the side, else for both, else the plan's."""
+        """The load for a side of an exercise: this athlete's for it, else for both, else the plan's."""
         for key in ((exercise, side), (exercise, Side.BOTH)):
             if key in self.loads_kg:
                 return self.loads_kg[key]

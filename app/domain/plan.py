@@ -91,8 +91,8 @@ class Words:
 class Exercise:
     """One exercise of a stage.
 
-    `contacts` is foot or hand contacts a rep, None for the stage's default; `superset` is the letter shared with
-    neighbours whose sets alternate; `picture` is a path relative to the plan's folder.
+    `contacts` is foot or hand contacts a rep, None for the stage's default; `superset` is the letter
+    shared with neighbours whose sets alternate; `picture` is a path relative to the plan's folder.
     """
 
     name: str

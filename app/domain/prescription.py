@@ -1,5 +1,6 @@
 """The prescription: what every bout of a timeline asks for, as it is kept with a run."""
 
+from app.domain.plan import Side
 from app.domain.records import BoutPrescribed
 from app.domain.timeline import Bout, Timeline
 
@@ -18,7 +19,7 @@ def _prescribed(timeline: Timeline, bout: Bout) -> BoutPrescribed:
         stage_kind=stage.kind,
         exercise=exercise.name,
         set_number=bout.set_number,
-        side=bout.side,
+        side=Side.BOTH if bout.alternating else bout.side,
         low=bout.low,
         high=bout.high,
         work_ms=bout.work_ms,

@@ -87,7 +87,7 @@ class RepMissed:
 
 @dataclass(frozen=True, slots=True)
 class FaultMarked:
-    """A deviation in form was marked on a rep; `fault` is its name in the plan, None when no name was chosen."""
+    """A deviation in form was marked on a rep; `fault` is its name, None when none was chosen."""
 
     at_ms: int
     bout: int
@@ -161,7 +161,8 @@ class RunEnded:
 class SessionRated:
     """The athlete's rating of the whole session; may come long after the run ended.
 
-    `lag_ms` is how long after the end of the run the answer came, None while it goes on. `rpe` is a whole number 0-10.
+    `lag_ms` is how long after the end of the run the answer came, None while it goes on. `rpe` is a whole
+    number 0-10.
     """
 
     at_ms: int
@@ -190,8 +191,9 @@ Fact = (
 class RunHeader:
     """Who carries out which plan, and since when.
 
-    `run_id` is a UUID as text; `plan_text` is the plan file as it was read, so that editing the file later rewrites no
-    history; `started_at` is in UTC and `zone` the name of the local time zone; `invented` marks demo data.
+    `run_id` is a UUID as text; `plan_text` is the plan file as it was read, so that editing the file
+    later rewrites no history; `started_at` is in UTC and `zone` the name of the local time zone;
+    `invented` marks demo data.
     """
 
     run_id: str
@@ -268,9 +270,10 @@ class BoutRecord:
 class RunSummary:
     """One run as a line of a list. None is unknown, never zero.
 
-    `reps_prescribed` sums the lower bounds of all bouts; `reps_met` sums, bout by bout, what was done up to that
-    bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too. `elapsed_ms` is None while
-    the run has not ended; `outcome` None likewise. `session_rpe` is 0-10; `pain` is the highest stated in any bout.
+    `reps_prescribed` sums the lower bounds of all bouts; `reps_met` sums, bout by bout, what was done up
+    to that bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too.
+    `elapsed_ms` is None while the run has not ended; `outcome` None likewise. `session_rpe` is 0-10;
+    `pain` is the highest stated in any bout.
     """
 
     run_id: str

@@ -90,7 +90,9 @@ def parse_tempo(text: str) -> Tempo:
                 f"'{field}' is no tempo field: write whole seconds, one decimal at most, or X, like 3-0-1-0"
             )
         if field in "Xx" and position in (1, 3):
-            raise ValueError("X stands only for the eccentric (first) or concentric (third) field, not for a hold")
+            raise ValueError(
+                "X stands only for the eccentric (first) or concentric (third) field, not for a hold"
+            )
     lengths = [None if field in "Xx" else milliseconds(float(field)) for field in fields]
     if all(length == 0 for length in lengths):
         raise ValueError("all four fields of the tempo are 0: at least one phase must last")

@@ -42,6 +42,7 @@ def test_equal_loads_within_an_alternating_bout_are_one_load() -> None:
     press = Exercise("Press", signals(2, 4), sides=Sides.ALTERNATE, load_kg=Decimal(3))
     (alike,) = prescriptions(compiled(press))
     assert alike.load_kg == "3"
+    assert alike.side is Side.BOTH
 
 
 def test_there_is_one_for_each_bout() -> None:
