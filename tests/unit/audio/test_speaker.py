@@ -38,6 +38,7 @@ class Device:
         self.play(silence(10))
 
     def play(self, samples: Stereo) -> None:
+        self.doings.append("play")
         if not self.there:
             raise SpeakerError(f"{self.name} is not there.")
         self.lost = False
@@ -80,7 +81,7 @@ def test_the_next_choice_steps_in_and_the_user_is_told_why() -> None:
     first.there = True
     steady.play(numbered(100))
     assert [steady.name, steady.notice] == ["first", None]
-    assert second.doings == ["stop"]
+    assert second.doings == ["play", "stop"]
 
 
 def test_without_any_device_the_session_goes_on_in_silence_with_a_notice() -> None:
@@ -108,6 +109,9 @@ def test_a_device_that_vanishes_is_tried_again_each_second_and_taken_up_where_th
     steady.tend()
     assert (steady.name, steady.lost) == ("silent", True)
     assert steady.notice == GONE
+    for clock.at_ms in range(clock.at_ms, clock.at_ms + 3 * RETRY_MS, 50):
+        steady.tend()
+    assert device.doings.count("play") == 2 + 2
 
 
 def test_the_sound_comes_back_within_two_seconds_of_its_device() -> None:

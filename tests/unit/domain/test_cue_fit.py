@@ -120,3 +120,13 @@ def test_no_phrase_overlaps_another_or_the_beginning_of_a_tone_that_outranks_it(
         assert not [at for at in starts if phrase.at_ms < at < phrase.end_ms]
     fixed = {(cue.at_ms, cue.kind) for cue in wished if cue.kind.spoken and not cue.slides}
     assert {(cue.at_ms, cue.kind) for cue in phrases if not cue.slides} <= fixed
+
+
+def test_a_phrase_ends_a_breath_before_the_next_one() -> None:
+    waiting = sliding(CueKind.COACHING, "Slow", 0, 2_000)
+    for at, expected in ((480, [(0, "Slow"), (480, "rep 12")]), (479, [(479, "rep 12")])):
+        assert said(fit_speech([waiting, count(at, 3_000)], length_ms))[: len(expected)] == expected
+
+
+def test_a_count_that_would_outlast_its_rep_is_shortened() -> None:
+    assert said(fit_speech([count(0, until=699)], length_ms)) == [(0, "12")]
