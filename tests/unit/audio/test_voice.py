@@ -1,11 +1,13 @@
 """Speech made ahead: trimmed, levelled, kept, and done without when it cannot be had."""
 
+import sys
 import threading
 
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 
+from app.audio import espeak
 from app.audio.espeak import RATE, VoiceError, synthesise
 from app.audio.samples import FULL_SCALE, PER_MS, Spoken, rms
 from app.audio.tones import LOUDNESS
@@ -124,3 +126,14 @@ def test_an_unknown_voice_is_refused_in_words() -> None:
 def test_a_faster_voice_is_shorter() -> None:
     slow, fast = (len(synthesise("Slow on the way back", "en", rate)) for rate in (120, 240))
     assert fast < 0.75 * slow
+
+
+def test_a_machine_without_the_speech_library_is_told_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "espeakng_loader", None)
+    with pytest.raises(VoiceError, match="espeakng-loader is not installed"):
+        espeak._library.__wrapped__()
+    monkeypatch.setattr(espeak, "_library", espeak._library.__wrapped__)
+    voice = Voice()
+    assert made(voice, "rep 1") == {}
+    assert voice.notice is not None
+    assert voice.notice.endswith("Cues are tones only.")
