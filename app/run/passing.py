@@ -67,7 +67,7 @@ def begin_bout(state: RunState) -> Step:
     if state.begun:
         return state, ()
     attempt = state.attempt
-    attempts = _with(state.attempts, state.bout, attempt)
+    attempts = state.with_attempt(state.bout, attempt)
     at = _clock(state, state.work_from_ms) - state.began_ms
     return replace(state, begun=True, attempts=attempts), (BoutBegan(at, state.bout, attempt),)
 
@@ -145,7 +145,3 @@ def pause(timeline: Timeline, state: RunState, at_clock_ms: int, reason: PauseRe
         state, stand=Stand.PAUSED, cursor_ms=cursor, work_from_ms=work_from, missed=False, pause=reason
     )
     return state, (Paused(at_clock_ms - state.began_ms, reason),)
-
-
-def _with(values: tuple[int, ...], index: int, value: int) -> tuple[int, ...]:
-    return (*values[:index], value, *values[index + 1 :])

@@ -78,6 +78,10 @@ class RunState:
         """Names an unbroken stretch of time: it changes exactly when the sound has to be started anew."""
         return (self.bout, self.attempt, self.anchor_ms, self.cursor_ms)
 
+    def with_attempt(self, bout: int, attempt: int) -> tuple[int, ...]:
+        """The attempts with the number of one bout's set."""
+        return (*self.attempts[:bout], attempt, *self.attempts[bout + 1 :])
+
     def local_ms(self, now_ms: int) -> int:
         """Position on the local axis of the current bout."""
         if self.stand is not Stand.RUNNING:

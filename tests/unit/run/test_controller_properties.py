@@ -6,107 +6,28 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from app.domain.compiler import compile_timeline
-from app.domain.dose import Band, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
-from app.domain.plan import Exercise, Plan, Sides, Stage, StageKind
+from app.domain.plan import Plan, Stage, StageKind
 from app.domain.records import (
     BoutEnded,
     BoutRated,
-    Fact,
-    PauseReason,
     RepDone,
     RepMissed,
     RunEnded,
     SessionRated,
-    SkipReason,
 )
-from app.domain.tempo import parse_tempo
-from app.domain.timeline import Timeline, rep_windows
+from app.domain.timeline import rep_windows
 from app.run.controller import Controller
 from app.run.intents import (
     Begin,
-    BeginNow,
     CountRep,
-    EndBout,
-    ExtendRest,
     Intent,
-    MarkFault,
-    MarkMissed,
-    Pause,
-    RateBout,
     RateSession,
-    RedoBout,
     Resume,
-    SkipExercise,
     Stop,
     Tick,
 )
-from app.run.snapshot import snapshot
 from app.run.state import Stand
-
-DOSES = (
-    Exercise("a", TempoReps(Band(1, 2), parse_tempo("2-1-X-1")), sides=Sides.EACH, sets=2, rest_ms=0),
-    Exercise("b", HoldReps(Band.exactly(2), Band(3_000, 4_000)), sides=Sides.ALTERNATE, superset="A"),
-    Exercise("c", StickReps(Band.exactly(2), Band(3_000, 5_000)), superset="A", sets=2, rest_ms=12_000),
-    Exercise("d", SignalReps(Band.exactly(3), 2_000), sides=Sides.LEFT),
-    Exercise("e", OwnPaceReps(Band(2, 3)), sides=Sides.EACH),
-    Exercise("f", WorkTime(Band.exactly(5_000))),
-)
-INTENTS: st.SearchStrategy[Intent] = st.one_of(
-    st.sampled_from(
-        [
-            Tick(),
-            Tick(),
-            Tick(),
-            Begin(),
-            Pause(),
-            Resume(),
-            Resume(),
-            CountRep(),
-            CountRep(),
-            MarkMissed(),
-            EndBout(),
-        ]
-    ),
-    st.sampled_from(
-        [RedoBout(), BeginNow(), ExtendRest(), MarkFault(), MarkFault("x"), Pause(PauseReason.INTERRUPTED)]
-    ),
-    st.builds(SkipExercise, st.sampled_from(SkipReason), st.none(), st.none() | st.integers(-1, 30)),
-    st.builds(RateBout, st.integers(-1, 20), st.none() | st.integers(0, 20), st.none() | st.integers(0, 10)),
-    st.builds(RateSession, st.none() | st.integers(0, 10)),
-)
-MOMENTS = st.lists(st.tuples(INTENTS, st.integers(-500, 2_500)), min_size=20, max_size=120)
-TIMELINE = compile_timeline(
-    Plan(
-        "All doses", (Stage("One", StageKind.ACTIVATION, DOSES[:2]), Stage("Two", StageKind.POWER, DOSES[2:]))
-    )
-)
-
-
-def drive(timeline: Timeline, moments: list[tuple[Intent, int]]) -> tuple[Controller, list[Fact], int]:
-    controller, now = Controller(timeline), 5_000
-    facts: list[Fact] = []
-    facts.extend(controller.handle(Begin(), now)[1])
-    for intent, passed in moments:
-        now += passed
-        facts.extend(controller.handle(intent, now)[1])
-        _assert_legal(controller, now)
-    return controller, facts, now
-
-
-def _assert_legal(controller: Controller, now: int) -> None:
-    state, timeline = controller.state, controller.timeline
-    bout = timeline.bouts[state.bout]
-    assert 0 <= state.passed <= bout.high
-    assert (state.pause is not None) == (state.stand is Stand.PAUSED)
-    assert (state.outcome is None) == (state.stand is not Stand.ENDED)
-    if state.stand is not Stand.ENDED:
-        assert (bout.stage, bout.exercise) not in state.skipped
-        assert state.work_from_ms <= (bout.work_ms or 0)
-    shown = snapshot(timeline, state, max(now, state.seen_ms))
-    assert shown.left_ms >= 0
-    assert shown.phase_left_ms is None or shown.phase_left_ms > 0 or state.stand is Stand.ENDED
-    assert shown.gap_left_ms is None or shown.gap_left_ms > 0
-    assert shown.rep <= max(shown.reps, 1)
+from tests.driven import DOSES, MOMENTS, TIMELINE, drive
 
 
 @given(MOMENTS)
