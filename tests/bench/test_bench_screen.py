@@ -17,9 +17,9 @@ from pytestqt.qtbot import QtBot
 from app import wiring
 from app.domain.compiler import compile_timeline
 from app.run.intents import Begin, Tick
+from app.run.sounding import NoSound
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
-from app.run.sounding import NoSound
 from app.views.lettering import load_fonts, type_scale
 from app.views.theme import Look, Place, choose
 from app.views.widgets.profile import ProfileView
