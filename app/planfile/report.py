@@ -53,13 +53,13 @@ class Report:
         return FileProblemsError(self._file, self._problems())
 
     def _problems(self) -> tuple[Problem, ...]:
-        problems = set(self._begun)
+        problems = list(self._begun)
         if self._found:
             places = self._places()
             for path, key, message in self._found:
                 line, column = places.of_key(path) if key else places.of_value(path)
                 if line not in self._broken:
-                    problems.add(Problem(line, column, message))
+                    problems.append(Problem(line, column, message))
         if len(self._found) >= MOST_PROBLEMS:
-            problems.add(Problem(0, 0, f"there are more than {MOST_PROBLEMS} problems; mend these first"))
-        return tuple(sorted(problems))
+            problems.append(Problem(0, 0, f"there are more than {MOST_PROBLEMS} problems; mend these first"))
+        return tuple(sorted(dict.fromkeys(problems), key=lambda problem: (problem.line, problem.column)))

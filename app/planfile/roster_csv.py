@@ -24,9 +24,9 @@ _GUARDED = re.compile(r"'(?=[-=+@\t\r])")
 
 @dataclass(slots=True)
 class Sheet:
-    """A CSV text as the TOML form says it: its values, where each stands, and what is wrong already."""
+    """A CSV text as the TOML form says it: values (None without any), their places, what is wrong already."""
 
-    document: dict[str, Any] = field(default_factory=dict)
+    document: dict[str, Any] | None = None
     places: dict[Place, tuple[int, int]] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
 
@@ -68,34 +68,34 @@ def parse_csv(text: str) -> Sheet:
             athletes.append({"name": name.text})
             sheet.places["athlete", by_name[name.text]] = name.place
         _merge(athletes[by_name[name.text]], ("athlete", by_name[name.text]), row, sheet)
-    sheet.document = {"format": 1, "athlete": athletes}
+    if athletes:
+        sheet.document = {"format": 1, "athlete": athletes}
+    elif not sheet.problems:
+        sheet.problems.append(Problem(1, 1, "there is nobody in the sheet; write a row for each athlete"))
     return sheet
 
 
 def _rows(text: str, sheet: Sheet) -> Iterator[Row]:
     """The rows below the first line, by column; what is wrong with the form of the file is taken down."""
-    first_line = text.partition("\n")[0]
-    delimiter = max(_DELIMITERS, key=first_line.count)
+    records = _records(text, sheet)
+    columns = _columns(next(records, []), sheet)
+    if columns:
+        yield from (_row(columns, cells, sheet) for cells in records if any(cell.text for cell in cells))
+
+
+def _records(text: str, sheet: Sheet) -> Iterator[list[Cell]]:
+    """The cells of every row, the first line included, as far as quotes match."""
     lines = text.split("\n")
+    delimiter = max(_DELIMITERS, key=lines[0].count)
     reader = csv.reader(io.StringIO(text), delimiter=delimiter, strict=True)
-    columns: list[str] = []
-    while True:
-        start = reader.line_num
-        try:
-            values = next(reader, None)
-        except csv.Error:
-            message = "the quotes of this row do not match; close each, and write a quote in text twice"
-            sheet.problems.append(Problem(reader.line_num, 1, message))
-            return
-        if values is None:
-            return
-        cells = _cells(values, lines[start], start + 1, delimiter)
-        if not columns:
-            columns = _columns(cells, sheet)
-            if not columns:
-                return
-        elif any(cell.text for cell in cells):
-            yield _row(columns, cells, sheet)
+    start = 0
+    try:
+        for values in reader:
+            yield _cells(values, lines[start], start + 1, delimiter)
+            start = reader.line_num
+    except csv.Error:
+        message = "this row cannot be read; close each quote, and write a quote in text twice"
+        sheet.problems.append(Problem(start + 1, 1, message))
 
 
 def _cells(values: list[str], line: str, number: int, delimiter: str) -> list[Cell]:
@@ -119,7 +119,7 @@ def _columns(cells: list[Cell], sheet: Sheet) -> list[str]:
     for index, (name, cell) in enumerate(zip(names, cells, strict=True)):
         if name not in COLUMNS:
             near = suggestion(name, COLUMNS)
-            right = f'did you mean "{near}"?' if near else f"the columns known here are {', '.join(COLUMNS)}"
+            right = f'did you mean "{near}"?' if near else f"known here are {', '.join(COLUMNS)}"
             sheet.problems.append(Problem(*cell.place, f"unknown column {shown(cell.text)}; {right}"))
         elif name in names[:index]:
             sheet.problems.append(
@@ -172,7 +172,7 @@ def _merge_exercise(exercise: dict[str, Any], place: Place, row: Row, sheet: She
     if side and side not in SIDES:
         message = f"{shown(row['side'].text)} is no side; write {choices(SIDES)}, or nothing for both"
         sheet.problems.append(Problem(*row["side"].place, message))
-    elif row["load_kg"].text and side in ("left", "right"):
+    if row["load_kg"].text and side in ("left", "right"):
         loads = exercise.setdefault("load_kg", {})
         if isinstance(loads, dict):
             _put(loads, side, _amount(row["load_kg"].text), row["load_kg"], (*place, "load_kg", side), sheet)

@@ -32,8 +32,8 @@ class Key:
 class Table:
     """A table with certain keys.
 
-    `check` sees which keys are written and which values were sound, and refuses what does not go together;
-    `rules` says the same in JSON Schema, as far as it can. `elsewhere` tells what to do with
+    `check` sees which keys are written, be they mistyped, and which values were sound, and refuses what does
+    not go together; `rules` says the same in JSON Schema, as far as it can. `elsewhere` tells what to do with
     other tables' keys.
     """
 
@@ -47,36 +47,33 @@ class Table:
         if not isinstance(value, dict):
             refuse(f"this must be a table, not {shown(value)}; write it like {{ key = value }}")
             return None
+        names = self._names(value, refuse)
         values: dict[str, Any] = {}
         for key in self.keys:
-            if key.name in value:
-                sound = key.kind.read(value[key.name], below(refuse, key.name))
+            if key.name in names:
+                sound = key.kind.read(value[names[key.name]], below(refuse, names[key.name]))
                 if sound is not None:
                     values[key.name] = sound
-        meant = self._refuse_unknown(value, refuse)
-        for key in self.keys:
-            if key.required and key.name not in value and key.name not in meant:
+            elif key.required:
                 refuse(f'"{key.name}" is missing; write {key.example or key.name}', key=True)
         if self.check is not None:
-            self.check(value.keys() | meant, values, refuse)
+            self.check(names.keys(), values, _as_written(refuse, names))
         return values
 
-    def _refuse_unknown(self, value: Mapping[str, object], refuse: Refuse) -> set[str]:
-        """Refuse every unknown key, and give the keys that were meant by mistyped ones."""
+    def _names(self, value: Mapping[str, object], refuse: Refuse) -> dict[str, str]:
+        """The name each known key is written under: its own or a mistyped one. Refuses unknown names."""
         known = [key.name for key in self.keys]
-        meant: set[str] = set()
-        for name in value:
-            if name in known:
-                continue
+        names = {name: name for name in known if name in value}
+        for name in [name for name in value if name not in names]:
             near = None if name in self.elsewhere else suggestion(name, known)
-            if name in self.elsewhere:
-                refuse(f"{shown(name)} does not belong here; {self.elsewhere[name]}", name, key=True)
-            elif near is not None:
+            if near is not None:
                 refuse(f'unknown key {shown(name)}; did you mean "{near}"?', name, key=True)
-                meant.add(near)
+                names.setdefault(near, name)
+            elif name in self.elsewhere:
+                refuse(f"{shown(name)} does not belong here; {self.elsewhere[name]}", name, key=True)
             else:
                 refuse(f"unknown key {shown(name)}; known here are {', '.join(known)}", name, key=True)
-        return meant
+        return names
 
     def schema(self) -> Schema:
         """An object without other keys."""
@@ -88,6 +85,16 @@ class Table:
             "properties": {key.name: key.schema() for key in self.keys},
             **self.rules,
         }
+
+
+def _as_written(refuse: Refuse, names: Mapping[str, str]) -> Refuse:
+    """A `refuse` that finds mistyped keys under the names they are written under."""
+
+    def refuse_written(message: str, *place: str | int, key: bool = False) -> None:
+        written = [names.get(str(part), part) for part in place[:1]]
+        refuse(message, *written, *place[1:], key=key)
+
+    return refuse_written
 
 
 @dataclass(frozen=True, slots=True)

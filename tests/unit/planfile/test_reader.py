@@ -204,8 +204,8 @@ def test_all_problems_come_at_once_each_with_its_place_and_a_way_out() -> None:
 def test_an_empty_file_says_what_a_plan_needs() -> None:
     assert problems_of("") == [
         '1:1: "format" is missing; write format = 1',
-        '1:1: "stage" is missing; write a first stage under [[stage]]',
         '1:1: "title" is missing; write title = "..."',
+        '1:1: "stage" is missing; write a first stage under [[stage]]',
     ]
 
 

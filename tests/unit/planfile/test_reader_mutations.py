@@ -57,7 +57,9 @@ def assert_sound(plan: Plan) -> None:
 def assert_well_told(error: FileProblemsError, lines: int) -> None:
     """Each problem has a place in the file and a short sentence on one line, without surprises."""
     assert error.problems
-    assert list(error.problems) == sorted(set(error.problems))
+    assert len(set(error.problems)) == len(error.problems)
+    places = [(problem.line, problem.column) for problem in error.problems]
+    assert places == sorted(places)
     for problem in error.problems:
         assert 0 <= problem.line <= lines
         assert len(problem.message) < 600
