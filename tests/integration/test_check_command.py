@@ -53,6 +53,21 @@ def test_cautions_are_printed_for_sound_plans_and_change_no_status(
     assert checked(capsys, wrong, plan)[:2] == (1, out)
 
 
+def test_the_person_s_own_thresholds_hold(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setenv("PACEWRIGHT_DATA", str(tmp_path))
+    (tmp_path / "settings.toml").write_text("format = 1\n[cautions]\nsession_minutes = 20\n")
+    status, out, err = checked(capsys, DEMO / "landing_control.toml")
+    assert (status, err) == (0, "")
+    assert "20 minutes" in out
+    (tmp_path / "settings.toml").write_text("format = 1\n[cautions]\nsession_minuts = 20\n")
+    status, out, err = checked(capsys, DEMO / "landing_control.toml")
+    assert (status, out) == (1, "")
+    assert err.startswith(f"{tmp_path / 'settings.toml'}:3:")
+    assert checked(capsys, DEMO / "landing_control.toml", "--no-cautions") == (0, "", "")
+
+
 def test_rosters_are_checked_as_rosters(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     toml, sheet, sound = tmp_path / "r.toml", tmp_path / "r.csv", tmp_path / "s.csv"
     toml.write_text("format = 1\n[[athlete]]\nnam = 'Ida'\n")
