@@ -1,11 +1,17 @@
 """The documents tell the truth: the commands, the pictures and the files they name are there."""
 
 import re
+from dataclasses import fields, replace
 from pathlib import Path
 
 import pytest
 
 from app.cli.doors import DOORS
+from app.domain.thresholds import DEFAULT
+from app.planfile.keys import EXERCISE_KEYS, PLAN_KEYS, STAGE_KEYS, WORD_KEYS
+from app.planfile.reader import parse_plan
+from app.planfile.roster import parse_roster, parse_roster_csv
+from app.planfile.settings import Settings, parse_settings
 from app.views.athlete.keys import KEY_PAGE
 
 ROOT = Path(__file__).parents[2]
@@ -41,6 +47,35 @@ def test_the_readme_has_a_line_for_each_command_and_for_no_other() -> None:
 @pytest.mark.parametrize(("key", "does"), KEY_PAGE)
 def test_the_readme_names_every_key_of_a_session(key: str, does: str) -> None:
     assert f"\n| {key} | {does} |\n" in README
+
+
+def blocks(language: str) -> list[str]:
+    """The code blocks of the README in one language."""
+    return re.findall(rf"^```{language}\n(.*?)^```$", README, re.MULTILINE | re.DOTALL)
+
+
+def test_the_plan_of_the_readme_is_a_plan() -> None:
+    plan = parse_plan(blocks("toml")[0], "README.md", None)
+    assert plan.stages[0].exercises[0].name == "Side-lying external rotation"
+
+
+@pytest.mark.parametrize("key", [key.name for key in (*PLAN_KEYS, *STAGE_KEYS, *EXERCISE_KEYS, *WORD_KEYS)])
+def test_the_readme_explains_every_key_of_a_plan(key: str) -> None:
+    section = README.split("\n## The plan file\n")[1].split("### Checking a plan")[0]
+    assert f"`{key}`" in section or f"`{key} = " in section
+
+
+def test_the_two_rosters_of_the_readme_say_the_same() -> None:
+    assert parse_roster(blocks("toml")[1], "README.md") == parse_roster_csv(blocks("csv")[0], "README.md")
+
+
+def test_the_settings_of_the_readme_are_the_ones_one_has_without_a_file() -> None:
+    written = parse_settings(blocks("toml")[2], "README.md")
+    without = replace(Settings(), device="Hall speakers", thresholds=written.thresholds)
+    assert written == without
+    for field in fields(DEFAULT):
+        assert getattr(written.thresholds, field.name).value == getattr(DEFAULT, field.name).value
+        assert f"\n{field.name} = " in blocks("toml")[2]
 
 
 @pytest.mark.parametrize("caution", CAUTIONS)
