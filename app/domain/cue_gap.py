@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from app.domain.cue_speech import COUNTS_ONLY_MS, shortest_rep_ms
+from app.domain.cue_speech import coaching_cue, has_room_for_words
 from app.domain.cue_tones import ticks_before
 from app.domain.cue_values import Cue, CueKind
 from app.domain.cue_words import Tongue
@@ -65,9 +65,8 @@ def _opening(timeline: Timeline, bout: Bout, gap: Gap, opening: int, tongue: Ton
         yield _next(timeline, bout, opening, until, tongue)
         if exercise.setup:
             yield _slide(opening, CueKind.SETUP, exercise.setup, until)
-    shortest = shortest_rep_ms(bout)
-    if exercise.cues and (shortest is None or shortest < COUNTS_ONLY_MS):
-        text = exercise.cues[(bout.set_number - 1) % len(exercise.cues)]
+    text = coaching_cue(exercise, bout, 1)
+    if text and not has_room_for_words(bout):
         yield _slide(opening, CueKind.COACHING, text, until)
     if bout.gap_kind is not SpanKind.SIDE_CHANGE:
         yield from _time_left(gap, tongue)

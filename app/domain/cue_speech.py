@@ -24,9 +24,27 @@ LONG_HOLD_MS = 20_000
 """A hold or work of this length has its middle announced."""
 
 
-def coaching_cue(cues: tuple[str, ...], rep: int) -> str | None:
-    """The coaching cue that stands during a rep, counted from 1; they rotate."""
-    return cues[(max(rep, 1) - 1) // REPS_A_CUE % len(cues)] if cues else None
+def coaching_cue(exercise: Exercise, bout: Bout, rep: int, at_ms: int = 0) -> str | None:
+    """The coaching cue that stands, said and shown, in a rep counted from 1, `at_ms` into the bout's work.
+
+    They rotate: from set to set where reps leave no room for words, with each half of continuous work, else
+    every third rep.
+    """
+    if not exercise.cues:
+        return None
+    if not has_room_for_words(bout):
+        turn = bout.set_number - 1
+    elif isinstance(exercise.dose, WorkTime):
+        turn = int(at_ms * 2 >= rep_windows(bout)[0].end_ms)
+    else:
+        turn = (max(rep, 1) - 1) // REPS_A_CUE
+    return exercise.cues[turn % len(exercise.cues)]
+
+
+def has_room_for_words(bout: Bout) -> bool:
+    """Whether more than counts is said in the work of a bout."""
+    shortest = shortest_rep_ms(bout)
+    return shortest is not None and shortest >= COUNTS_ONLY_MS
 
 
 def shortest_rep_ms(bout: Bout) -> int | None:
@@ -43,7 +61,7 @@ def work_speech(exercise: Exercise, bout: Bout, tongue: Tongue) -> Iterator[Cue]
     timed = isinstance(exercise.dose, WorkTime)
     if not timed:
         yield from _counts(bout, windows, shortest, tongue)
-    if shortest < COUNTS_ONLY_MS:
+    if not has_room_for_words(bout):
         return
     yield from _middles(exercise, bout, windows, tongue)
     yield from _phase_words(exercise, bout, tongue)
@@ -95,13 +113,12 @@ def _coaching(exercise: Exercise, bout: Bout, windows: tuple[RepWindow, ...]) ->
     if isinstance(exercise.dose, WorkTime):
         length = windows[0].end_ms - windows[0].start_ms
         places = [(length // 4, length // 2), (length * 3 // 4, length)]
-        for turn, (at, until) in enumerate(places):
-            if exercise.cues:
-                text = exercise.cues[turn % len(exercise.cues)]
+        for at, until in places:
+            if text := coaching_cue(exercise, bout, 1, at):
                 yield _find_room(at, CueKind.COACHING, bout.side, text, until)
         return
     for window in windows:
-        text_for_rep = coaching_cue(exercise.cues, window.rep)
+        text_for_rep = coaching_cue(exercise, bout, window.rep)
         if text_for_rep and (window.rep - 1) % REPS_A_CUE == 0 and window.side is bout.side:
             until = max(later.end_ms for later in windows if later.rep < window.rep + REPS_A_CUE)
             yield _find_room(window.start_ms, CueKind.COACHING, window.side, text_for_rep, until)

@@ -2,14 +2,12 @@
 
 from dataclasses import dataclass
 
+from app.domain.cue_speech import coaching_cue
 from app.domain.plan import Exercise, Side, Stage
 from app.domain.records import PauseReason, RunOutcome
 from app.domain.tempo import Phase
 from app.domain.timeline import Bout, RepWindow, SpanKind, Timeline, WorkSpan, rep_windows
 from app.run.state import Doing, RunState, Stand
-
-REPS_A_CUE = 3
-"""A coaching cue stands for this many reps before the next takes its place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +78,7 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
         gap_all_ms=state.rest_ms + bout.lead_in_ms if waiting else None,
         left_ms=_left(timeline, state, bout, local),
         left_open=any(later.open_ended for later in timeline.bouts[state.bout :]),
-        cue=cue_for(exercise, rep),
+        cue=coaching_cue(exercise, bout, rep, local),
         last_bout=state.last_bout,
         missed=state.missed,
         marked=_marked(bout, state, rep, side),
@@ -104,13 +102,6 @@ def span_at(bout: Bout, local_ms: int) -> WorkSpan:
 def reps_to_a_side(bout: Bout) -> int:
     """The count to lead to, to one side where sides alternate."""
     return bout.high // 2 if bout.alternating else bout.high
-
-
-def cue_for(exercise: Exercise, rep: int) -> str | None:
-    """The coaching cue that stands during a rep, in rotation."""
-    if not exercise.cues:
-        return None
-    return exercise.cues[(max(rep, 1) - 1) // REPS_A_CUE % len(exercise.cues)]
 
 
 def _rep_and_side(bout: Bout, state: RunState) -> tuple[int, Side]:

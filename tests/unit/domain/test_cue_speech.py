@@ -5,9 +5,11 @@ import pytest
 from app.domain.cue_speech import coaching_cue, shortest_rep_ms, work_speech
 from app.domain.cue_values import Cue, CueKind
 from app.domain.cue_words import ENGLISH
+from app.domain.cues import whole_bout_cues
 from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, WorkTime
 from app.domain.plan import Sides
-from tests.bouts import bout_of, tempo_reps
+from app.domain.timeline import rep_windows
+from tests.bouts import EVERY_DOSE, bout_of, exercise, tempo_reps, timeline_of
 
 
 def said(dose: Dose, **more: object) -> list[Cue]:
@@ -80,8 +82,40 @@ def test_coaching_cues_rotate_every_third_rep() -> None:
     # It may be said in any of its three reps, whichever has room.
     assert [cue.until_ms for cue in coaching] == [12_000, 24_000, 36_000, 40_000]
     assert coached == [(1, "Ribs down"), (4, "Elbow high"), (7, "Ribs down"), (10, "Elbow high")]
-    assert [coaching_cue(("a", "b"), rep) for rep in range(1, 8)] == ["a", "a", "a", "b", "b", "b", "a"]
-    assert coaching_cue((), 1) is None
+
+
+@pytest.mark.parametrize(
+    ("dose", "standing"),
+    [
+        (tempo_reps("3-0-1-0", 7), ["a", "a", "a", "b", "b", "b", "a"]),
+        (tempo_reps("1-0-1-0", 4), ["b", "b", "b", "b"]),
+        (OwnPaceReps(Band.exactly(3)), ["b", "b", "b"]),
+    ],
+)
+def test_a_cue_stands_for_three_reps_or_for_a_set_without_room_for_words(
+    dose: Dose, standing: list[str]
+) -> None:
+    timeline = timeline_of(exercise(dose, cues=("a", "b"), sets=2))
+    second = timeline.bouts[1]
+    reps = range(1, len(standing) + 1)
+    assert [coaching_cue(timeline.exercise_of(second), second, rep) for rep in reps] == standing
+    assert coaching_cue(exercise(dose), second, 1) is None
+
+
+@pytest.mark.parametrize("name", EVERY_DOSE)
+def test_the_cue_that_is_said_is_the_one_that_stands_then(name: str) -> None:
+    timeline = timeline_of(exercise(EVERY_DOSE[name], cues=("a", "b", "c"), sets=2, rest_ms=60_000))
+    heard = [
+        (bout, cue)
+        for bout in timeline.bouts
+        for cue in whole_bout_cues(timeline, bout)
+        if cue.kind is CueKind.COACHING
+    ]
+    assert heard
+    for bout, cue in heard:
+        reps = [window.rep for window in rep_windows(bout) if window.start_ms <= cue.at_ms]
+        standing = coaching_cue(timeline.exercise_of(bout), bout, max(reps, default=1), cue.at_ms)
+        assert cue.text == standing
 
 
 def test_phases_are_named_in_the_first_two_reps_and_explosive_ones_never() -> None:
