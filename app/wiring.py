@@ -76,6 +76,13 @@ def read_plan(path: Path) -> WrittenPlan:
     return WrittenPlan(parse_plan(text, str(path), path.parent), text)
 
 
+def parse_plan(text: str) -> WrittenPlan:
+    """A plan from the text that was kept of it. Raises FileProblemsError when it is no plan any more."""
+    from app.planfile.reader import parse_plan as parse
+
+    return WrittenPlan(parse(text, "the plan as it was", None), text)
+
+
 def read_athletes(roster: Path) -> tuple[Athlete, ...]:
     """Everybody in a roster. Raises FileProblemsError."""
     from app.planfile.roster import read_roster

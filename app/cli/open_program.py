@@ -62,6 +62,7 @@ def _house(arguments: argparse.Namespace) -> "House":
         ),
         save_latency=wiring.save_latency,
         read_plan=wiring.read_plan,
+        parse_plan=wiring.parse_plan,
         read_athletes=lambda: wiring.read_athletes(roster),
         new_header=wiring.new_header,
     )

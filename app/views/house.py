@@ -34,6 +34,7 @@ class House:
     make_clock: "Callable[[], Clock]"
     make_sound: "Callable[[Timeline, Speaker, Clock], Sounding]"
     read_plan: Callable[[Path], WrittenPlan]
+    parse_plan: Callable[[str], WrittenPlan]
     read_athletes: Callable[[], tuple[Athlete, ...]]
     save_latency: Callable[[str, int], None]
     new_header: Callable[[str, WrittenPlan], RunHeader]

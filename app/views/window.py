@@ -1,6 +1,7 @@
 """The window: start page, athlete's screen, review."""
 
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,16 +13,21 @@ from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
-from app.domain.records import BoutEnded, Fact, RunBegan, RunSummary
+from app.domain.records import BoutEnded, Fact, RunBegan, RunEnded, RunHeader, RunOutcome, RunSummary
+from app.domain.timeline import Timeline
+from app.run.controller import handle
+from app.run.intents import Stop
+from app.run.restore import restore
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.framed import framed
 from app.views.house import House, Wish
 from app.views.lettering import desk_scale, type_scale
-from app.views.start_page import StartPage
+from app.views.start_page import Offer, StartPage
 from app.views.theme import Look, Place, choose, palette
 from app.views.ticker import Ticker
 from app.views.tidying import Tidying
+from app.views.unfinished import Unfinished, latest_unfinished, timeline_of
 from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
@@ -30,6 +36,10 @@ if TYPE_CHECKING:
 WINDOW_TO_BODY = 1080 / 22
 """Height of a window over that of its running text, from the sketches."""
 REBUILD_AFTER_MS = 120
+GONE = (
+    "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
+    "kept; lay it down, and begin a new one."
+)
 
 
 class Window(QMainWindow):
@@ -50,6 +60,7 @@ class Window(QMainWindow):
         self._keeper.failed.connect(self._on_failed)
         self._keeper.opened.connect(self._on_opened)
         self._record_open = False
+        self._unfinished: Unfinished | None = None
         self._settled = False
         self._ticker = Ticker(self)
         self._tidying = Tidying()
@@ -94,7 +105,28 @@ class Window(QMainWindow):
         """Show the session of an athlete, ready to begin."""
         athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
         timeline = compile_timeline(session.plan, athletes.get(name))
-        header = self._house.new_header(name, session)
+        self._lead(timeline, self._house.new_header(name, session))
+
+    def take_up(self, unfinished: Unfinished) -> None:
+        """Show a run that was cut short, standing still at its bout; or say why it can't be led on."""
+        timeline = timeline_of(unfinished, self._house.parse_plan, self._house.read_athletes())
+        if timeline is None:
+            self._start.show_notice(GONE)
+            return
+        self._lead(timeline, unfinished.header, unfinished.facts)
+
+    def lay_down(self, unfinished: Unfinished) -> None:
+        """Close a run that was cut short as it stands: abandoned, every rep kept."""
+        timeline = timeline_of(unfinished, self._house.parse_plan, self._house.read_athletes())
+        gone_ms = max((fact.at_ms for fact in unfinished.facts), default=0)
+        facts: tuple[Fact, ...] = (RunEnded(gone_ms, RunOutcome.ABANDONED),)
+        if timeline is not None:
+            stopped = restore(timeline, unfinished.facts, gone_ms)
+            facts = handle(timeline, stopped, Stop(), gone_ms)[1]
+        self._keeper.append(unfinished.header.run_id, len(unfinished.facts), facts)
+        self._keeper.ask(latest_unfinished, self._offer)
+
+    def _lead(self, timeline: Timeline, header: RunHeader, written: Sequence[Fact] = ()) -> None:
         speaker, clock = self._house.choose_speaker(), self._house.make_clock()
 
         def write(first: int, facts: Sequence[Fact]) -> None:
@@ -103,9 +135,9 @@ class Window(QMainWindow):
             self._keeper.append(header.run_id, first, facts)
 
         sound = self._house.make_sound(timeline, speaker, clock)
-        self._session = RunSession(timeline, clock, speaker, sound, write)
+        self._session = RunSession(timeline, clock, speaker, sound, write, written)
         self._session.moved.connect(self._on_moved)
-        self._athlete = name
+        self._athlete = header.athlete
         self._page = self._build_page(self._session)
         self._ticker.start()
         self._tidying.begin()
@@ -121,6 +153,7 @@ class Window(QMainWindow):
         self._session = self._page = None
         self._tidying.end()
         self._pages.setCurrentWidget(self._start)
+        self._keeper.ask(latest_unfinished, self._offer)
 
     def open_review(self) -> None:
         """Show what was done."""
@@ -188,6 +221,15 @@ class Window(QMainWindow):
 
     def _on_opened(self) -> None:
         self._record_open = True
+        self._keeper.ask(latest_unfinished, self._offer)
+
+    def _offer(self, unfinished: Unfinished | None) -> None:
+        self._unfinished = unfinished
+        if unfinished is None:
+            self._start.offer(None)
+            return
+        take_up, lay_down = partial(self.take_up, unfinished), partial(self.lay_down, unfinished)
+        self._start.offer(Offer(unfinished.sentence, take_up, lay_down))
 
     def _on_failed(self, sentence: str) -> None:
         if not self._record_open:
@@ -214,6 +256,7 @@ class Window(QMainWindow):
         showing_start = self._pages.currentWidget() is old_start
         self._start = self._build_start()
         self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
+        self._offer(self._unfinished)
         self._drop(old_start)
         if showing_start:
             self._pages.setCurrentWidget(self._start)

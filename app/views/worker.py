@@ -31,6 +31,7 @@ class RecordKeeper(QObject):
         super().__init__(parent)
         self._open_record = open_record
         self._database: Database | None = None
+        self._closed = False
         self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="record")
         self._answered.connect(_deliver)
         self._broke.connect(_raise)
@@ -48,11 +49,13 @@ class RecordKeeper(QObject):
         self._submit(lambda: self._ready().journal.append(run_id, first_number, facts))
 
     def ask(self, query: "Callable[[Database], Answer]", then: Callable[[Answer], None]) -> None:
-        """Put a question to the record; `then` gets the answer on the screen's thread."""
-        self._submit(lambda: query(self._ready()), then)
+        """Put a question to the record; `then` gets the answer on the screen's thread, unless it is closed."""
+        if not self._closed:
+            self._submit(lambda: query(self._ready()), then)
 
     def close(self) -> None:
         """Finish what is queued, close the database, end the thread."""
+        self._closed = True
         self._thread.submit(self._close)
         self._thread.shutdown(wait=True)
 

@@ -1,18 +1,23 @@
 """The window with a real record behind it: nothing that was done is lost, and trouble is said in words."""
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QStackedWidget, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
 from app.domain.athlete import Athlete
+from app.domain.compiler import compile_timeline
 from app.domain.errors import StoreError
 from app.domain.plan import WrittenPlan
+from app.domain.prescription import prescriptions
 from app.domain.records import RunOutcome, RunSummary
+from app.run.controller import Controller
+from app.run.intents import Begin, Tick
 from app.run.sounding import NoSound
 from app.store.database import Database
 from app.views.athlete.page import AthletePage
@@ -52,6 +57,7 @@ class Rig:
             make_clock=lambda: self.clock,
             make_sound=lambda _timeline, _speaker, _clock: NoSound(),
             read_plan=wiring.read_plan,
+            parse_plan=wiring.parse_plan,
             read_athletes=lambda: (Athlete("Hugo"), Athlete("Ines")),
             save_latency=lambda device, ms: self.saved.append((device, ms)),
             new_header=wiring.new_header,
@@ -89,6 +95,10 @@ class Rig:
             page = self.page
             assert isinstance(page, AthletePage)
             page.refresh()
+
+    def click(self, words: str) -> None:
+        (button,) = [part for part in self.page.findChildren(QPushButton) if part.text() == words]
+        self.qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
     def texts(self) -> str:
         page = self.page
@@ -196,3 +206,55 @@ def test_a_record_that_cannot_be_opened_is_said_in_its_own_words(qtbot: QtBot, t
     qtbot.waitUntil(lambda: bool(sentences), timeout=3_000)
     window.close()
     assert sentences == ["The record is in a folder that cannot be written to."]
+
+
+class CutShort:
+    """A run of which the program died after its first rep, as it stands in the record."""
+
+    def __init__(self, rig: Rig) -> None:
+        written = wiring.read_plan(rig.plan)
+        timeline = compile_timeline(written.plan)
+        self.header = wiring.new_header("Hugo", written)
+        controller = Controller(timeline)
+        with wiring.open_record(rig.database) as database:
+            database.journal.open_run(self.header, prescriptions(timeline))
+            for now in (0, *range(500, 10_000, 500)):
+                first, facts = controller.handle(Begin() if now == 0 else Tick(), now)
+                if facts:
+                    database.journal.append(self.header.run_id, first, facts)
+
+
+def test_a_run_that_was_cut_short_is_offered_and_led_on_from_its_bout(rig: Rig, qtbot: QtBot) -> None:
+    run = CutShort(rig)
+    rig.open()
+    qtbot.waitUntil(lambda: "cut short after 1 rep" in rig.texts(), timeout=3_000)
+    rig.click("Take it up again")
+    assert "Goes on with rep 2 of 2" in rig.texts()
+    rig.press(Qt.Key.Key_Space)
+    rig.wait(60_000)
+    rig.press(Qt.Key.Key_Space)
+    assert "cut short" not in rig.texts()
+    rig.window.close()
+    (summary,) = rig.runs()
+    assert (summary.run_id, summary.outcome) == (run.header.run_id, RunOutcome.FINISHED)
+    assert (summary.reps_done, summary.reps_prescribed) == (4, 4)
+
+
+def test_a_run_that_was_cut_short_can_be_laid_down(rig: Rig, qtbot: QtBot) -> None:
+    CutShort(rig)
+    rig.open()
+    qtbot.waitUntil(lambda: "cut short" in rig.texts(), timeout=3_000)
+    rig.click("Lay it down")
+    qtbot.waitUntil(lambda: "cut short" not in rig.texts(), timeout=3_000)
+    rig.window.close()
+    (summary,) = rig.runs()
+    assert (summary.outcome, summary.reps_done) == (RunOutcome.ABANDONED, 1)
+
+
+def test_a_run_whose_plan_can_no_longer_be_read_is_said_and_can_be_laid_down(rig: Rig, qtbot: QtBot) -> None:
+    CutShort(rig)
+    rig.house = replace(rig.house, parse_plan=lambda text: wiring.parse_plan(text.replace("format = 1", "")))
+    rig.open()
+    qtbot.waitUntil(lambda: "cut short" in rig.texts(), timeout=3_000)
+    rig.click("Take it up again")
+    assert "cannot be led on" in rig.texts()

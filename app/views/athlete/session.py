@@ -9,8 +9,10 @@ from app.domain.records import Fact
 from app.domain.timeline import Timeline
 from app.run.controller import Controller
 from app.run.intents import Intent, Stop, Tick
+from app.run.restore import restore
 from app.run.snapshot import Snapshot, snapshot
 from app.run.sounding import Sounding
+from app.run.state import ready
 
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
@@ -23,22 +25,30 @@ class RunSession(QObject):
     """Carries intents to the controller, facts to the record, and the run to the sound.
 
     The picture's clock runs behind the machine's by the latency of the sound, so that what is seen and what
-    is heard belong together. `moved` is emitted after every intent that left facts behind.
+    is heard belong together. `moved` is emitted after every intent that left facts behind. A run that is
+    taken up again brings the facts `written` of it before.
     """
 
     moved = Signal(tuple)
 
     def __init__(
-        self, timeline: Timeline, clock: "Clock", speaker: "Speaker", sound: Sounding, write: Write
+        self,
+        timeline: Timeline,
+        clock: "Clock",
+        speaker: "Speaker",
+        sound: Sounding,
+        write: Write,
+        written: Sequence[Fact] = (),
     ) -> None:
         super().__init__()
         self.timeline = timeline
-        self.controller = Controller(timeline)
         self._clock = clock
         self._speaker = speaker
         self._sound = sound
         self._write = write
-        self.facts: list[Fact] = []
+        self.facts: list[Fact] = list(written)
+        state = restore(timeline, written, self.now_ms()) if written else ready(timeline)
+        self.controller = Controller(timeline, state, len(written))
         sound.prepare(self.controller.state)
 
     def now_ms(self) -> int:

@@ -1,0 +1,61 @@
+"""A run that was cut short by the death of the program: found in the record, and taken up again."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from app.domain.athlete import Athlete
+from app.domain.compiler import compile_timeline
+from app.domain.errors import FileProblemsError
+from app.domain.plan import WrittenPlan
+from app.domain.prescription import prescriptions
+from app.domain.records import BoutPrescribed, Fact, RepDone, RunHeader
+from app.domain.timeline import Timeline
+
+if TYPE_CHECKING:
+    from app.store.database import Database
+
+ParsePlan = Callable[[str], WrittenPlan]
+
+
+@dataclass(frozen=True, slots=True)
+class Unfinished:
+    """A run without an end, and what was written of it."""
+
+    header: RunHeader
+    facts: tuple[Fact, ...]
+    prescribed: tuple[BoutPrescribed, ...]
+
+    @property
+    def sentence(self) -> str:
+        """What it was, for the person who may take it up."""
+        reps = sum(isinstance(fact, RepDone) for fact in self.facts)
+        words = "1 rep" if reps == 1 else f"{reps} reps"
+        return f"{self.header.plan_title}, {self.header.athlete}: cut short after {words}. All of it is kept."
+
+
+def latest_unfinished(database: "Database") -> Unfinished | None:
+    """The latest run without an end, None when every run has one. For the database's thread."""
+    headers = database.queries.unfinished_runs()
+    if not headers:
+        return None
+    header = headers[0]
+    prescribed = dict.fromkeys(asked for asked, _ in database.queries.bouts_of(header.run_id))
+    return Unfinished(header, database.queries.facts_of(header.run_id), tuple(prescribed))
+
+
+def timeline_of(unfinished: Unfinished, parse: ParsePlan, athletes: Sequence[Athlete]) -> Timeline | None:
+    """The timeline that the run followed; None when its plan or its athlete's numbers cannot be had any more.
+
+    The athlete's numbers of today are used where they give what the run asked for, else none.
+    """
+    try:
+        plan = parse(unfinished.header.plan_text).plan
+    except FileProblemsError:
+        return None
+    named = [athlete for athlete in athletes if athlete.name == unfinished.header.athlete]
+    for athlete in (*named, None):
+        timeline = compile_timeline(plan, athlete)
+        if prescriptions(timeline) == unfinished.prescribed:
+            return timeline
+    return None
