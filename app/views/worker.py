@@ -49,7 +49,7 @@ class RecordKeeper(QObject):
         self._submit(lambda: self._ready().journal.append(run_id, first_number, facts))
 
     def ask(self, query: "Callable[[Database], Answer]", then: Callable[[Answer], None]) -> None:
-        """Put a question to the record; `then` gets the answer on the screen's thread, unless it is closed."""
+        """Put a question to the record; `then` gets the answer on the screen's thread, unless it closed."""
         if not self._closed:
             self._submit(lambda: query(self._ready()), then)
 
