@@ -72,8 +72,6 @@ class Positions:
             self._keys.setdefault(path, at)
             path = (*path, index)
             self.headings.append((path, at))
-        elif path in self._tables:
-            path = (*path, self._tables[path] - 1)
         self._keys.setdefault(path, at)
         return path, self._text.index("]", end) + (2 if listed else 1)
 
