@@ -10,9 +10,12 @@ from typing import Any
 
 from app.domain.errors import Problem
 from app.planfile.positions import Place
+from app.planfile.report import MOST_PROBLEMS
 from app.planfile.shown import choices, shown, suggestion
 
 COLUMNS = ("name", "first", "exercise", "side", "load_kg", "reps", "notes")
+MOST_COLUMNS = 100
+MOST_ROWS = 20_000
 SIDES = ("left", "right", "both")
 
 _DELIMITERS = ",;\t"
@@ -29,6 +32,11 @@ class Sheet:
     document: dict[str, Any] | None = None
     places: dict[Place, tuple[int, int]] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
+
+    def tell(self, place: tuple[int, int], message: str) -> None:
+        """Take down one problem, as long as there are not too many."""
+        if len(self.problems) < MOST_PROBLEMS:
+            self.problems.append(Problem(*place, message))
 
     def of_key(self, path: Place) -> tuple[int, int]:
         """Where the row or cell at the end of a path stands, or the nearest thing around it."""
@@ -58,10 +66,13 @@ def parse_csv(text: str) -> Sheet:
     sheet = Sheet()
     athletes: list[dict[str, Any]] = []
     by_name: dict[str, int] = {}
-    for row in _rows(text, sheet):
+    for number, row in enumerate(_rows(text, sheet), start=1):
         name = row["name"]
+        if number > MOST_ROWS:
+            sheet.tell(name.place, f"there are more than {MOST_ROWS} rows; check that it is the right file")
+            break
         if not name.text:
-            sheet.problems.append(Problem(*name.place, "the row has no name; write whose it is"))
+            sheet.tell(name.place, "the row has no name; write whose it is")
             continue
         if name.text not in by_name:
             by_name[name.text] = len(athletes)
@@ -71,7 +82,7 @@ def parse_csv(text: str) -> Sheet:
     if athletes:
         sheet.document = {"format": 1, "athlete": athletes}
     elif not sheet.problems:
-        sheet.problems.append(Problem(1, 1, "there is nobody in the sheet; write a row for each athlete"))
+        sheet.tell((1, 1), "there is nobody in the sheet; write a row for each athlete")
     return sheet
 
 
@@ -95,7 +106,7 @@ def _records(text: str, sheet: Sheet) -> Iterator[list[Cell]]:
             start = reader.line_num
     except csv.Error:
         message = "this row cannot be read; close each quote, and write a quote in text twice"
-        sheet.problems.append(Problem(start + 1, 1, message))
+        sheet.tell((start + 1, 1), message)
 
 
 def _cells(values: list[str], line: str, number: int, delimiter: str) -> list[Cell]:
@@ -105,7 +116,7 @@ def _cells(values: list[str], line: str, number: int, delimiter: str) -> list[Ce
     ]
     comma = delimiter == ";"
     cells = []
-    for index, value in enumerate(values):
+    for index, value in enumerate(values[:MOST_COLUMNS]):
         text = _GUARDED.sub("", value.strip(), count=1) if value.strip().startswith("'") else value.strip()
         if comma:
             text = re.sub(r"\A(-?[0-9]+),([0-9]+)\Z", r"\1.\2", text)
@@ -120,16 +131,14 @@ def _columns(cells: list[Cell], sheet: Sheet) -> list[str]:
         if name not in COLUMNS:
             near = suggestion(name, COLUMNS)
             right = f'did you mean "{near}"?' if near else f"known here are {', '.join(COLUMNS)}"
-            sheet.problems.append(Problem(*cell.place, f"unknown column {shown(cell.text)}; {right}"))
+            sheet.tell(cell.place, f"unknown column {shown(cell.text)}; {right}")
         elif name in names[:index]:
-            sheet.problems.append(
-                Problem(*cell.place, f"the column {name} stands here twice; keep one of them")
-            )
+            sheet.tell(cell.place, f"the column {name} stands here twice; keep one of them")
     if "name" not in names:
         message = (
             'the first line has no column "name"; begin with name,first,exercise,side,load_kg,reps,notes'
         )
-        sheet.problems.append(Problem(1, 1, message))
+        sheet.tell((1, 1), message)
         return []
     return names
 
@@ -137,7 +146,7 @@ def _columns(cells: list[Cell], sheet: Sheet) -> list[str]:
 def _row(columns: list[str], cells: list[Cell], sheet: Sheet) -> Row:
     if len(cells) > len(columns):
         message = f"the row has more than {len(columns)} cells; put text with commas in quotes"
-        sheet.problems.append(Problem(*cells[len(columns)].place, message))
+        sheet.tell(cells[len(columns)].place, message)
     end = cells[-1].place
     row = {name: Cell("", end) for name in COLUMNS}
     row.update({name: cell for name, cell in zip(columns, cells, strict=False) if name in COLUMNS})
@@ -162,7 +171,7 @@ def _merge(athlete: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> Non
         for key in ("side", "load_kg", "reps"):
             if row[key].text:
                 message = f"{key} without an exercise; name the exercise in the same row"
-                sheet.problems.append(Problem(*row[key].place, message))
+                sheet.tell(row[key].place, message)
 
 
 def _merge_exercise(exercise: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
@@ -171,7 +180,7 @@ def _merge_exercise(exercise: dict[str, Any], place: Place, row: Row, sheet: She
     side = row["side"].text.casefold()
     if side and side not in SIDES:
         message = f"{shown(row['side'].text)} is no side; write {choices(SIDES)}, or nothing for both"
-        sheet.problems.append(Problem(*row["side"].place, message))
+        sheet.tell(row["side"].place, message)
     if row["load_kg"].text and side in ("left", "right"):
         loads = exercise.setdefault("load_kg", {})
         if isinstance(loads, dict):
@@ -191,7 +200,7 @@ def _put(table: dict[str, Any], key: str, value: object, cell: Cell, place: Plac
 
 def _twice(key: str, cell: Cell, sheet: Sheet) -> None:
     message = f"another row says something else about {key}; keep one of them"
-    sheet.problems.append(Problem(*cell.place, message))
+    sheet.tell(cell.place, message)
 
 
 def _amount(text: str) -> object:

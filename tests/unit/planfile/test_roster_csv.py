@@ -177,3 +177,25 @@ def assert_read(text: str) -> None:
     except FileProblemsError as error:
         assert len(str(error).splitlines()) == len(error.problems)  # noqa: PT017
         assert str(error).replace("\n", "").isprintable()  # noqa: PT017
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "," * 1_000_000,
+        "name\n" + "," * 1_000_000,
+        "name\n" + "a\n" * 500_000,
+        '"' * 1_000_000,
+        "name\n" + '"a",' * 250_000,
+    ],
+    ids=["columns", "cells", "rows", "quotes", "quoted cells"],
+)
+def test_a_hostile_sheet_is_refused_in_a_few_words(text: str) -> None:
+    assert 1 <= len(problems(text)) <= 501
+
+
+def test_rows_without_end_are_not_read_to_their_end() -> None:
+    rows = "".join(f"{number}\n" for number in range(30_000))
+    assert "20002:1: there are more than 20000 rows; check that it is the right file" in problems(
+        "name\n" + rows
+    )
