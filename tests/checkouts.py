@@ -17,7 +17,7 @@ case "$*" in
 "-m venv "*)
     note "venv"
     mkdir -p "$3/bin"
-    cp "$0" "$3/bin/python"
+    ln -sf "$(readlink -f "$0")" "$3/bin/python"
     : >"$3/pyvenv.cfg"
     ;;
 "-m pip --version") ;;
