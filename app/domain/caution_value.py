@@ -47,7 +47,9 @@ class Caution:
         return ", ".join(name for name in (self.stage, self.exercise) if name is not None) or "whole session"
 
     def __str__(self) -> str:
-        return f"{self.where}: {self.what}; {self.reason} ({self.standing}: {self.source})"
+        said_already = self.source.startswith(self.standing)
+        basis = self.source if said_already else f"{self.standing}: {self.source}"
+        return f"{self.where}: {self.what}; {self.reason} ({basis})"
 
 
 @dataclass(frozen=True, slots=True)

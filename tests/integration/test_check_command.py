@@ -48,7 +48,7 @@ def test_cautions_are_printed_for_sound_plans_and_change_no_status(
     assert (status, err) == (0, "")
     assert out.splitlines()
     assert all(line.startswith(f"{plan}: ") for line in out.splitlines())
-    assert "(common practice: " in out
+    assert "(common practice; " in out
     assert checked(capsys, plan, "--no-cautions") == (0, "", "")
     assert checked(capsys, wrong, plan)[:2] == (1, out)
 
