@@ -33,6 +33,10 @@ class StoreError(PacewrightError):
     """The database cannot be opened, read or written."""
 
 
+class DamagedStoreError(StoreError):
+    """The database holds what cannot be read, or what cannot be true."""
+
+
 class NewerStoreError(StoreError):
     """The database was made by a newer version of the program."""
 

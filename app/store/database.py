@@ -3,6 +3,7 @@
 import os
 from collections.abc import Callable
 from contextlib import suppress
+from datetime import UTC, datetime
 from enum import Enum
 from pathlib import Path
 from types import TracebackType
@@ -10,13 +11,15 @@ from typing import Self
 
 from sqlalchemy import text
 
-from app.domain.errors import NewerStoreError, StoreError
+from app.domain.errors import StoreError
+from app.store.backup import back_up
 from app.store.journal import StoreJournal
 from app.store.link import Link
 from app.store.migration import migrate, version_of
+from app.store.places import backup_folder
 from app.store.queries import Queries
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
-from app.store.troubles import in_plain_words, is_folder, missing, not_ours
+from app.store.troubles import in_plain_words, is_folder, missing, newer, not_ours
 
 WAIT_S = 5.0
 """How long a file that another program is writing to is waited for."""
@@ -53,8 +56,9 @@ def open_database(
     read_only: bool = False,
     wait_s: float = WAIT_S,
     random_bytes: Callable[[int], bytes] = os.urandom,
+    now: Callable[[], datetime] = lambda: datetime.now(UTC),
 ) -> Database:
-    """The record in a file; to write, the file is made and brought up to date as needed.
+    """The record in a file; to write, the file is made and brought up to date as needed, backed up before.
 
     Raises NewerStoreError when a newer version of the program made it, StoreError with what to do when it
     cannot be read, or written where that is asked.
@@ -69,7 +73,7 @@ def open_database(
             raise missing(path)
     link = Link(path, read_only=read_only, wait_s=wait_s)
     try:
-        _make_ready(link)
+        _make_ready(link, now)
     except BaseException:
         link.close()
         raise
@@ -93,7 +97,7 @@ class _Make(Enum):
     OURS = "ours"
 
 
-def _make_ready(link: Link) -> None:
+def _make_ready(link: Link, now: Callable[[], datetime]) -> None:
     make = _make_of(link)
     if link.read_only:
         if make is not _Make.OURS:
@@ -105,8 +109,10 @@ def _make_ready(link: Link) -> None:
     link.outside_transactions("PRAGMA journal_mode = DELETE")
     if make is _Make.OURS:
         _try_writing(link)
-    else:
-        migrate(link)
+        return
+    if make is _Make.OLDER:
+        back_up(link.path, backup_folder(link.path), now())
+    migrate(link)
 
 
 def _make_of(link: Link) -> _Make:
@@ -119,11 +125,7 @@ def _make_of(link: Link) -> _Make:
     if mark != APPLICATION_ID:
         raise not_ours(link.path)
     if version > SCHEMA_VERSION:
-        raise NewerStoreError(
-            f"The database {link.path} was made by a newer version of Pacewright: its schema is {version}, "
-            f"this version knows {SCHEMA_VERSION}. Install the newer version, or choose another file with "
-            "--database. Nothing was changed."
-        )
+        raise newer(link.path, version)
     return _Make.OURS if version == SCHEMA_VERSION else _Make.OLDER
 
 

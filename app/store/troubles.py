@@ -8,7 +8,8 @@ from pathlib import Path
 
 from sqlalchemy.exc import DBAPIError
 
-from app.domain.errors import StoreError
+from app.domain.errors import DamagedStoreError, NewerStoreError, StoreError
+from app.store.schema import SCHEMA_VERSION
 
 _IN_USE = (
     "The database {path} is in use by another program. Close the other window or program that has it open, "
@@ -23,8 +24,8 @@ _NO_ACCESS = (
     "choose another place with --database."
 )
 _DAMAGED = (
-    "The database {path} is damaged. Do not delete it: put a copy aside, and go on with a backup of it or "
-    "with a new file, named with --database."
+    "The database {path} is damaged. Do not delete it: `pacewright recover` saves what can still be read of "
+    "it and of its newest backup, and `pacewright restore` lists the backups."
 )
 _NOT_OURS = (
     "{path} is not a database of this program, and was left as it is. Choose another file with --database."
@@ -40,6 +41,10 @@ _DISK = (
 _GONE = (
     "The database {path} was moved or deleted while it was open. Put it back, or close the program and open "
     "it anew."
+)
+_NEWER = (
+    "The database {path} was made by a newer version of Pacewright: its schema is {version}, this version "
+    "knows {known}. Install the newer version, or choose another file with --database. Nothing was changed."
 )
 _RUN_GONE = "The run being recorded is not in the database {path}. Begin a new run."
 _FOLDER = "{path} is a folder. Name a file in it, such as {path}/pacewright.db."
@@ -79,24 +84,34 @@ def in_plain_words(path: Path) -> Iterator[None]:
         sentence = _of_sqlite(error.orig)
         if sentence is None:
             raise
-        raise StoreError(sentence.format(path=path)) from error
+        raise _said(sentence, path) from error
     except sqlite3.Error as error:
         sentence = _of_sqlite(error)
         if sentence is None:
             raise
-        raise StoreError(sentence.format(path=path)) from error
+        raise _said(sentence, path) from error
     except OSError as error:
         raise StoreError(_BY_ERRNO.get(error.errno or 0, _NO_ACCESS).format(path=path)) from error
 
 
-def damaged(path: Path) -> StoreError:
+def damaged(path: Path) -> DamagedStoreError:
     """What the file holds cannot be read."""
-    return StoreError(_DAMAGED.format(path=path))
+    return DamagedStoreError(_DAMAGED.format(path=path))
+
+
+def in_use(path: Path) -> StoreError:
+    """Another program holds the file."""
+    return StoreError(_IN_USE.format(path=path))
 
 
 def not_ours(path: Path) -> StoreError:
     """The file is a database, of another program."""
     return StoreError(_NOT_OURS.format(path=path))
+
+
+def newer(path: Path, version: int) -> NewerStoreError:
+    """The file has a schema of the future."""
+    return NewerStoreError(_NEWER.format(path=path, version=version, known=SCHEMA_VERSION))
 
 
 def is_folder(path: Path) -> StoreError:
@@ -107,6 +122,11 @@ def is_folder(path: Path) -> StoreError:
 def missing(path: Path) -> StoreError:
     """There is no such file."""
     return StoreError(_MISSING.format(path=path))
+
+
+def _said(sentence: str, path: Path) -> StoreError:
+    kind = DamagedStoreError if sentence is _DAMAGED else StoreError
+    return kind(sentence.format(path=path))
 
 
 def _of_sqlite(error: BaseException | None) -> str | None:
