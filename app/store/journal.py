@@ -114,7 +114,6 @@ class _Addition:
         self._run_id = run_id
         self._new = new
         self._stream = [*loose, *new]
-        self._any_loose = bool(loose)
 
     def write(self) -> None:
         """Do it all."""
@@ -143,12 +142,11 @@ class _Addition:
                 for piece in pieces
             ]
             self._connection.execute(insert(FoldRow), folds)
-        if pieces and self._any_loose:
-            folded = (FactRow.run_id == self._run_id) & (FactRow.number <= pieces[-1][-1][0])
-            self._connection.execute(delete(FactRow).where(folded))
-        unwritten = max(rest[0][0], self._new[0][0]) if rest else 0
+            # A piece ends with a new fact, so that all that was loose before is in one.
+            self._connection.execute(delete(FactRow).where(FactRow.run_id == self._run_id))
+        first_new = self._new[0][0]
         added = [
-            {**run, "number": number, "body": encode([fact])} for number, fact in rest if number >= unwritten
+            {**run, "number": number, "body": encode([fact])} for number, fact in rest if number >= first_new
         ]
         if added:
             self._connection.execute(insert(FactRow), added)
