@@ -64,7 +64,9 @@ INTENTS: st.SearchStrategy[Intent] = st.one_of(
     st.builds(RateBout, st.integers(-1, 20), st.none() | st.integers(0, 20), st.none() | st.integers(0, 10)),
     st.builds(RateSession, st.none() | st.integers(0, 10)),
 )
-MOMENTS = st.lists(st.tuples(INTENTS, st.integers(-500, 2_500)), min_size=20, max_size=120)
+MOMENTS = st.lists(
+    st.tuples(INTENTS | st.just(Tick()), st.integers(-500, 2_500) | st.just(2_000)), min_size=20, max_size=160
+)
 TIMELINE = compile_timeline(
     Plan(
         "All doses", (Stage("One", StageKind.ACTIVATION, DOSES[:2]), Stage("Two", StageKind.POWER, DOSES[2:]))

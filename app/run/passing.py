@@ -50,7 +50,8 @@ def _next_due(timeline: Timeline, state: RunState, now_ms: int) -> tuple[RunStat
     windows = rep_windows(bout)
     facts = list(began)
     while state.passed < len(windows) and windows[state.passed].done_ms <= local:
-        state, fact = _pass_rep(state, windows[state.passed], now_ms)
+        window = windows[state.passed]
+        state, fact = _pass_rep(state, window, _clock(state, window.done_ms), now_ms)
         facts.append(fact)
     if bout.work_ms is None or local < bout.work_ms:
         return state, tuple(facts), False
@@ -72,8 +73,7 @@ def begin_bout(state: RunState) -> Step:
     return replace(state, begun=True, attempts=attempts), (BoutBegan(at, state.bout, attempt),)
 
 
-def _pass_rep(state: RunState, window: RepWindow, now_ms: int) -> tuple[RunState, Fact]:
-    due = _clock(state, window.done_ms)
+def _pass_rep(state: RunState, window: RepWindow, due: int, now_ms: int) -> tuple[RunState, Fact]:
     mark = RepMark(state.bout, state.attempt, window.rep, window.side)
     at = due - state.began_ms
     fact: Fact
@@ -83,6 +83,18 @@ def _pass_rep(state: RunState, window: RepWindow, now_ms: int) -> tuple[RunState
         start = _clock(state, window.start_ms) - state.began_ms
         fact = RepDone(at, mark.bout, mark.attempt, mark.rep, mark.side, start, now_ms - due)
     return replace(state, passed=state.passed + 1, missed=False, last_rep=mark), fact
+
+
+def close_rep(timeline: Timeline, state: RunState, now_ms: int) -> Step:
+    """The rep under way ends here and counts where it has lasted its lower bound; else it is left out."""
+    bout = timeline.bouts[state.bout]
+    if bout.open_ended:
+        return state, ()
+    window, local = rep_windows(bout)[state.passed], state.local_ms(now_ms)
+    if not any(span.mark_ms is not None and window.start_ms < span.mark_ms <= local for span in bout.work):
+        return state, ()
+    state, fact = _pass_rep(state, window, now_ms, now_ms)
+    return state, (fact,)
 
 
 def end_bout(timeline: Timeline, state: RunState, at_clock_ms: int, outcome: BoutOutcome) -> Step:
@@ -142,6 +154,12 @@ def pause(timeline: Timeline, state: RunState, at_clock_ms: int, reason: PauseRe
         work_from = 0
     cursor = min(local, work_from - bout.lead_in_ms)
     state = replace(
-        state, stand=Stand.PAUSED, cursor_ms=cursor, work_from_ms=work_from, missed=False, pause=reason
+        state,
+        stand=Stand.PAUSED,
+        cursor_ms=cursor,
+        work_from_ms=work_from,
+        missed=False,
+        counted_ms=None,
+        pause=reason,
     )
     return state, (Paused(at_clock_ms - state.began_ms, reason),)

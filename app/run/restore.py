@@ -39,7 +39,10 @@ def _after(timeline: Timeline, state: RunState, fact: Fact) -> RunState:
     match fact:
         case BoutBegan(bout=bout, attempt=attempt):
             attempts = state.with_attempt(bout, attempt)
-            state = replace(state, bout=bout, attempts=attempts, begun=True, passed=0, rest_ms=0)
+            last_bout = None if bout == state.last_bout else state.last_bout
+            state = replace(
+                state, bout=bout, attempts=attempts, begun=True, passed=0, rest_ms=0, last_bout=last_bout
+            )
         case RepDone() | RepMissed():
             mark = RepMark(fact.bout, fact.attempt, fact.rep, fact.side)
             state = replace(state, passed=state.passed + 1, last_rep=mark)
@@ -62,8 +65,8 @@ def _after_bout(timeline: Timeline, state: RunState, fact: BoutEnded) -> RunStat
         exercise = (ended.stage, ended.exercise)
         state = replace(state, skipped=state.skipped | {exercise})
         if fact.bout != state.bout:
-            return state
-        state = replace(state, last_bout=None)
+            return replace(state, last_bout=None) if fact.bout == state.last_bout else state
+        state = replace(state, last_bout=fact.bout if state.begun else state.last_bout)
     elif fact.outcome is not BoutOutcome.BROKEN_OFF:
         state = replace(state, last_bout=fact.bout)
     else:

@@ -18,6 +18,7 @@ class Snapshot:
     the count at the athlete's own pace; `phase_left_ms` is None in open-ended work; `gap_left_ms` counts
     down to the work, the lead-in included, and `gap_all_ms` is its whole length; `left_ms` is what is left
     of the session as far as it has a length, and `left_open` says that open-ended work comes on top.
+    `following` is the bout after this one, what is left out passed over.
     """
 
     stand: Stand
@@ -40,6 +41,7 @@ class Snapshot:
     gap_all_ms: int | None
     left_ms: int
     left_open: bool
+    following: Bout | None
     cue: str | None
     last_bout: int | None
     missed: bool
@@ -57,6 +59,7 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
     span = span_at(bout, local) if doing is Doing.WORK else None
     rep, side = _rep_and_side(bout, state)
     waiting = doing is not Doing.WORK
+    to_come = _to_come(timeline, state)
     return Snapshot(
         stand=state.stand,
         doing=doing,
@@ -76,8 +79,9 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
         gap_kind=bout.gap_kind if waiting and doing is Doing.GAP else None,
         gap_left_ms=state.work_from_ms - local if waiting else None,
         gap_all_ms=state.rest_ms + bout.lead_in_ms if waiting else None,
-        left_ms=_left(timeline, state, bout, local),
-        left_open=any(later.open_ended for later in timeline.bouts[state.bout :]),
+        left_ms=_left(state, bout, local, to_come),
+        left_open=any(each.open_ended for each in (bout, *to_come)),
+        following=to_come[0] if to_come else None,
         cue=coaching_cue(exercise, bout, rep, local),
         last_bout=state.last_bout,
         missed=state.missed,
@@ -116,14 +120,15 @@ def _window(bout: Bout, passed: int) -> RepWindow:
     return windows[min(passed, len(windows) - 1)]
 
 
-def _left(timeline: Timeline, state: RunState, bout: Bout, local_ms: int) -> int:
+def _to_come(timeline: Timeline, state: RunState) -> tuple[Bout, ...]:
+    later = timeline.bouts[state.bout + 1 :]
+    return tuple(bout for bout in later if (bout.stage, bout.exercise) not in state.skipped)
+
+
+def _left(state: RunState, bout: Bout, local_ms: int, to_come: tuple[Bout, ...]) -> int:
     here = 0 if bout.work_ms is None else max(bout.work_ms - max(local_ms, state.work_from_ms), 0)
     before = max(state.work_from_ms - local_ms, 0)
-    later = sum(
-        later.before_ms + (later.work_ms or 0)
-        for later in timeline.bouts[state.bout + 1 :]
-        if (later.stage, later.exercise) not in state.skipped
-    )
+    later = sum(bout.before_ms + (bout.work_ms or 0) for bout in to_come)
     return 0 if state.stand is Stand.ENDED else before + here + later
 
 

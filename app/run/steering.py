@@ -5,7 +5,7 @@ from dataclasses import replace
 from app.domain.records import BoutEnded, BoutOutcome, Fact, RestExtended, Resumed, RunBegan, RunOutcome
 from app.domain.timeline import Timeline
 from app.run.intents import ExtendRest, Pause, SkipExercise
-from app.run.passing import Step, end_bout, end_run, enter, go_on, pause
+from app.run.passing import Step, close_rep, end_bout, end_run, enter, go_on, pause
 from app.run.state import Doing, RunState, Stand
 
 
@@ -37,8 +37,11 @@ def end_bout_now(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     """The work under way ends here: done when the lower count is met, early otherwise."""
     if state.stand is not Stand.RUNNING or not state.begun:
         return state, ()
+    state, closed = close_rep(timeline, state, now_ms)
     met = state.passed >= timeline.bouts[state.bout].low
-    return end_bout(timeline, state, now_ms, BoutOutcome.DONE if met else BoutOutcome.ENDED_EARLY)
+    outcome = BoutOutcome.DONE if met else BoutOutcome.ENDED_EARLY
+    state, ended = end_bout(timeline, state, now_ms, outcome)
+    return state, (*closed, *ended)
 
 
 def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
@@ -82,7 +85,8 @@ def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now
     state = replace(state, skipped=state.skipped | {exercise})
     if not left_out or left_out[0].index != state.bout:
         return replace(state, attempts=tuple(attempts)), tuple(facts)
-    state = replace(state, attempts=tuple(attempts), begun=False, last_bout=None)
+    last_bout = state.bout if state.begun else state.last_bout
+    state = replace(state, attempts=tuple(attempts), begun=False, last_bout=last_bout)
     state, ended = go_on(timeline, state, now_ms)
     return state, (*facts, *ended)
 

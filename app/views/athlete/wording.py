@@ -23,7 +23,8 @@ def headline(shown: Snapshot, scheme: Scheme) -> Headline:
     side = "" if shown.side is Side.BOTH else side_word(shown.side).upper()
     if shown.doing is not Doing.WORK:
         seconds = str(whole_seconds(shown.gap_left_ms or 0))
-        return Headline(shown.side, side, "Ready", seconds, "", f"{shown.reps} to do", scheme.quiet)
+        to_do = shown.reps - shown.rep + (0 if shown.bout.open_ended else 1)
+        return Headline(shown.side, side, "Ready", seconds, "", f"{to_do} to do", scheme.quiet)
     phase = shown.phase or Phase.OWN
     seconds = "" if shown.phase_left_ms is None else str(whole_seconds(shown.phase_left_ms))
     colour = scheme.text(phase, explosive=is_fast(shown))
@@ -65,12 +66,6 @@ def time_left(shown: Snapshot) -> str:
     return "less than a minute left" if shown.left_ms < 60_000 else f"{minutes} min left"
 
 
-def next_bout(shown: Snapshot) -> Bout | None:
-    """The bout after the one under way."""
-    following = shown.timeline.bouts[shown.bout.index + 1 :]
-    return following[0] if following else None
-
-
 def bout_line(timeline: Timeline, bout: Bout, before: Bout | None = None) -> str:
     """A bout in a few words; the exercise is named only where it changes."""
     exercise = timeline.exercise_of(bout)
@@ -85,7 +80,7 @@ def bout_line(timeline: Timeline, bout: Bout, before: Bout | None = None) -> str
 
 def next_line(shown: Snapshot) -> str:
     """What comes after this bout, for the corner of the screen."""
-    following = next_bout(shown)
+    following = shown.following
     if following is None:
         return "last bout of the session"
     gap = seconds_text(following.before_ms)

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from typing import TypeVar
 
 from app.domain.compiler import compile_timeline
-from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, TempoReps
+from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, TempoReps, WorkTime
 from app.domain.plan import Exercise, Plan, Side, Sides, Stage, StageKind
 from app.domain.records import (
     BoutBegan,
@@ -367,3 +367,57 @@ def test_facts_are_numbered_without_a_gap() -> None:
         assert first == count
         count += len(facts)
     assert count == 6
+
+
+def test_a_rep_at_ones_own_pace_after_a_pause_begins_when_the_work_goes_on() -> None:
+    led = Led(one(OwnPaceReps(Band.exactly(3)))).begin().to(10_000)
+    led.do(CountRep())
+    led.to(12_000).do(Pause())
+    led.to(30_000).do(Resume())
+    led.to(34_750)
+    assert led.do(CountRep()) == (), "the lead-in is no work"
+    led.to(37_000).do(CountRep())
+    assert reps(led.of(RepDone)) == [(1, 5_000, 10_000), (2, 35_000, 37_000)]
+
+
+def test_ending_a_hold_that_has_lasted_its_lower_bound_keeps_its_rep() -> None:
+    plank = one(WorkTime(Band(30_000, 45_000)))
+    enough = Led(plank).begin().to(5_000 + 30_000)
+    enough.do(EndBout())
+    assert enough.facts[-3:] == [
+        RepDone(35_000, 0, 1, 1, Side.BOTH, 5_000, 0),
+        BoutEnded(35_000, 0, 1, BoutOutcome.DONE),
+        RunEnded(35_000, RunOutcome.FINISHED),
+    ]
+    short = Led(plank).begin().to(5_000 + 29_750)
+    short.do(EndBout())
+    assert short.of(RepDone) == []
+    assert short.of(BoutEnded)[0].outcome is BoutOutcome.ENDED_EARLY
+
+
+def test_ending_a_hold_marked_as_missed_keeps_it_missed() -> None:
+    led = Led(one(HoldReps(Band(1, 2), Band(3_000, 6_000)))).begin().to(9_000)
+    led.do(MarkMissed())
+    led.do(EndBout())
+    assert led.of(RepMissed) == [RepMissed(9_000, 0, 1, 1, Side.BOTH)]
+    assert led.of(RepDone) == []
+
+
+def test_ending_a_bout_in_the_relaxing_after_a_hold_adds_no_rep() -> None:
+    led = Led(one(HoldReps(Band(2, 3), Band(2_000, 4_000)))).begin().to(10_000)
+    led.do(EndBout())
+    assert reps(led.of(RepDone)) == [(1, 5_000, 9_000)]
+
+
+def test_a_bout_left_in_the_middle_can_still_be_rated() -> None:
+    led = Led(timeline_of(Exercise("Heel raise", TWO_REPS), Exercise("Hop", TWO_REPS))).begin().to(10_000)
+    led.do(SkipExercise(SkipReason.PAIN))
+    assert led.controller.state.last_bout == 0
+    assert [type(fact) for fact in led.do(RateBout(0, pain=4))] == [BoutRated]
+
+
+def test_leaving_out_the_sets_to_come_still_asks_about_the_one_before() -> None:
+    led = Led(timeline_of(Exercise("Heel raise", TWO_REPS, sets=2), Exercise("Hop", TWO_REPS)))
+    led.begin().to(20_000).do(SkipExercise(SkipReason.TIME))
+    assert (led.controller.state.bout, led.controller.state.last_bout) == (2, 0)
+    assert led.do(RedoBout()) == (), "what was left out is not done again"

@@ -6,10 +6,21 @@ import pytest
 
 from app.domain.dose import Band, HoldReps, OwnPaceReps, TempoReps
 from app.domain.plan import Side, Sides
+from app.domain.records import SkipReason
 from app.domain.tempo import Phase, parse_tempo
 from app.domain.timeline import SpanKind, Timeline
 from app.run.controller import Controller
-from app.run.intents import Begin, CountRep, Intent, MarkFault, MarkMissed, Pause, Stop, Tick
+from app.run.intents import (
+    Begin,
+    CountRep,
+    Intent,
+    MarkFault,
+    MarkMissed,
+    Pause,
+    SkipExercise,
+    Stop,
+    Tick,
+)
 from app.run.snapshot import Snapshot, reps_to_a_side, snapshot, span_at
 from app.run.state import Doing, Stand
 from tests.bouts import exercise, timeline_of
@@ -119,3 +130,23 @@ def test_a_position_before_or_after_the_work_has_the_phase_at_that_end() -> None
     bout = EACH.bouts[0]
     assert span_at(bout, -1) is bout.work[0]
     assert span_at(bout, WORK + 1) is bout.work[-1]
+
+
+def test_what_follows_and_what_is_left_pass_over_what_is_left_out() -> None:
+    dose = TempoReps(Band.exactly(2), parse_tempo("3-1-2-0"))
+    pair = [exercise(dose, name, superset="A", sets=2, rest_ms=30_000) for name in ("Row", "Press")]
+    timeline = timeline_of(*pair, exercise(OwnPaceReps(Band.exactly(5))))
+    whole = shown(timeline, LEAD_IN)
+    assert (whole.following, whole.left_open) == (timeline.bouts[1], True)
+    without = (
+        (LEAD_IN, SkipExercise(SkipReason.EQUIPMENT, bout=1)),
+        (LEAD_IN, SkipExercise(SkipReason.TIME, bout=4)),
+    )
+    now = shown(timeline, LEAD_IN, *without)
+    assert (now.following, now.left_open) == (timeline.bouts[2], False)
+    assert now.left_ms == WORK + timeline.bouts[2].before_ms + WORK
+
+
+def test_nothing_follows_when_the_rest_is_left_out() -> None:
+    now = shown(EACH, LEAD_IN + WORK + SIDE_CHANGE)
+    assert (now.bout.index, now.following) == (1, None)
