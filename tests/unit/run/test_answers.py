@@ -1,0 +1,125 @@
+"""What is said of a run while it goes: counts, faults, missed reps, ratings."""
+
+from app.domain.dose import Band, HoldReps, OwnPaceReps
+from app.domain.plan import Exercise, Side
+from app.domain.records import (
+    BoutEnded,
+    BoutOutcome,
+    BoutRated,
+    FaultMarked,
+    RepDone,
+    RepMissed,
+    SessionRated,
+    SkipReason,
+)
+from app.run.intents import (
+    CountRep,
+    EndBout,
+    MarkFault,
+    MarkMissed,
+    Pause,
+    RateBout,
+    RateSession,
+    Resume,
+    SkipExercise,
+)
+from tests.led import TWO_REPS, Led, one, reps, timeline_of
+
+
+def test_own_pace_counts_by_press_and_ends_at_the_upper_count() -> None:
+    led = Led(one(OwnPaceReps(Band(2, 3)))).begin().to(10_000)
+    for _ in range(3):
+        led.do(CountRep())
+        led.to(led.now - 1_000_000 + 1_500)
+    assert reps(led.of(RepDone)) == [(1, 5_000, 10_000), (2, 10_000, 11_500), (3, 11_500, 13_000)]
+    assert led.of(BoutEnded) == [BoutEnded(13_000, 0, 1, BoutOutcome.DONE)]
+
+
+def test_a_press_that_bounces_counts_once() -> None:
+    led = Led(one(OwnPaceReps(Band.exactly(8)))).begin().to(10_000)
+    led.do(CountRep())
+    led.now += 249
+    assert led.do(CountRep()) == ()
+
+
+def test_a_count_in_the_lead_in_is_no_rep() -> None:
+    led = Led(one(OwnPaceReps(Band.exactly(8)))).begin().to(4_999)
+    assert led.do(CountRep()) == ()
+
+
+def test_ending_an_own_pace_bout_within_its_range_is_done_and_below_it_is_early() -> None:
+    enough = Led(one(OwnPaceReps(Band(1, 3)))).begin().to(10_000)
+    enough.do(CountRep())
+    enough.do(EndBout())
+    short = Led(one(OwnPaceReps(Band(2, 3)))).begin().to(10_000)
+    short.do(CountRep())
+    short.do(EndBout())
+    assert enough.of(BoutEnded)[0].outcome is BoutOutcome.DONE
+    assert short.of(BoutEnded)[0].outcome is BoutOutcome.ENDED_EARLY
+
+
+def test_a_fault_belongs_to_the_rep_under_way_and_is_marked_once() -> None:
+    led = Led(one(TWO_REPS)).begin().to(10_000)
+    assert led.do(MarkFault("knee caves in")) == (FaultMarked(10_000, 0, 1, 2, Side.BOTH, "knee caves in"),)
+    assert led.do(MarkFault("knee caves in")) == ()
+    assert led.do(MarkFault("heel lifts")) == (FaultMarked(10_000, 0, 1, 2, Side.BOTH, "heel lifts"),)
+
+
+def test_a_fault_marked_in_the_rest_belongs_to_the_last_rep() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
+    assert led.do(MarkFault()) == (FaultMarked(20_000, 0, 1, 2, Side.BOTH, None),)
+
+
+def test_a_fault_marked_while_relaxing_belongs_to_the_hold_before() -> None:
+    led = Led(one(HoldReps(Band.exactly(2), Band.exactly(4_000)))).begin().to(10_000)
+    (fact,) = led.do(MarkFault())
+    assert isinstance(fact, FaultMarked)
+    assert fact.rep == 1
+
+
+def test_a_missed_rep_passes_as_missed() -> None:
+    led = Led(one(TWO_REPS)).begin().to(6_000)
+    led.do(MarkMissed())
+    led.do(MarkMissed())
+    led.to(14_000)
+    assert led.of(RepMissed) == [RepMissed(9_000, 0, 1, 1, Side.BOTH)]
+    assert [fact.rep for fact in led.of(RepDone)] == [2]
+
+
+def test_a_bout_is_rated_only_when_it_is_over_and_also_after_the_run() -> None:
+    led = Led(one(TWO_REPS)).begin().to(10_000)
+    assert led.do(RateBout(0, rpe=4)) == ()
+    led.to(14_000)
+    assert led.do(RateBout(0, rpe=4)) == (BoutRated(14_000, 0, 1, None, 4, None, None),)
+    assert led.do(RateBout(7, rpe=4)) == ()
+
+
+def test_the_session_rating_keeps_its_lag() -> None:
+    led = Led(one(TWO_REPS)).begin().to(20_000)
+    assert led.do(RateSession(5)) == (SessionRated(20_000, 5, 7_000),)
+
+
+def test_a_rep_at_ones_own_pace_after_a_pause_begins_when_the_work_goes_on() -> None:
+    led = Led(one(OwnPaceReps(Band.exactly(3)))).begin().to(10_000)
+    led.do(CountRep())
+    led.to(12_000).do(Pause())
+    led.to(30_000).do(Resume())
+    led.to(34_750)
+    assert led.do(CountRep()) == (), "the lead-in is no work"
+    led.to(37_000).do(CountRep())
+    assert reps(led.of(RepDone)) == [(1, 5_000, 10_000), (2, 35_000, 37_000)]
+
+
+def test_ending_a_hold_marked_as_missed_keeps_it_missed() -> None:
+    led = Led(one(HoldReps(Band(1, 2), Band(3_000, 6_000)))).begin().to(9_000)
+    led.do(MarkMissed())
+    led.do(EndBout())
+    assert led.of(RepMissed) == [RepMissed(9_000, 0, 1, 1, Side.BOTH)]
+    assert led.of(RepDone) == []
+
+
+def test_a_bout_left_in_the_middle_can_still_be_rated() -> None:
+    led = Led(timeline_of(Exercise("Heel raise", TWO_REPS), Exercise("Hop", TWO_REPS))).begin().to(10_000)
+    led.do(SkipExercise(SkipReason.PAIN))
+    assert led.controller.state.last_bout == 0
+    assert [type(fact) for fact in led.do(RateBout(0, pain=4))] == [BoutRated]
