@@ -18,8 +18,10 @@ from app.domain.timeline import Timeline
 from app.run.controller import handle
 from app.run.intents import Stop
 from app.run.restore import restore
+from app.run.state import Stand
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
+from app.views.awake import Awake
 from app.views.framed import framed
 from app.views.house import House, Wish
 from app.views.lettering import desk_scale, type_scale
@@ -64,6 +66,7 @@ class Window(QMainWindow):
         self._settled = False
         self._ticker = Ticker(self)
         self._tidying = Tidying()
+        self._awake = Awake()
         self._session: RunSession | None = None
         self._athlete = ""
         self._page: AthletePage | None = None
@@ -151,6 +154,7 @@ class Window(QMainWindow):
         self._session.moved.disconnect(self._on_moved)
         self._drop(self._page)
         self._session = self._page = None
+        self._awake.hold(wanted=False)
         self._tidying.end()
         self._pages.setCurrentWidget(self._start)
         self._keeper.ask(latest_unfinished, self._offer)
@@ -203,6 +207,7 @@ class Window(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep what was done, then let everything go."""
         self.leave_session()
+        self._awake.close()
         self._keeper.close()
         event.accept()
 
@@ -216,6 +221,8 @@ class Window(QMainWindow):
         self._pages.setCurrentWidget(self._start)
 
     def _on_moved(self, facts: tuple[Fact, ...]) -> None:
+        if self._session is not None:
+            self._awake.hold(wanted=self._session.controller.state.stand is Stand.RUNNING)
         if any(isinstance(fact, BoutEnded) for fact in facts):
             QTimer.singleShot(0, self._tidying.between)
 
