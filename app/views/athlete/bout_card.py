@@ -31,6 +31,7 @@ class BoutCard(QFrame):
         self._look, self._timeline = look, timeline
         self._bout: Bout | None = None
         self._reps = 0
+        self._answered: Scale | None = None
         self._title = label(look, pixels=look.sizes.heading * 1.1, weight=Weight.SEMIBOLD)
         self._done = label(look, pixels=look.sizes.title, weight=Weight.BOLD)
         self._of = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
@@ -49,6 +50,8 @@ class BoutCard(QFrame):
 
     def show_bout(self, bout: Bout, record: BoutRecord) -> None:
         """Ask about a bout of which this much is known."""
+        if bout is not self._bout:
+            self._answered = None
         self._bout = bout
         self._reps = record.reps_done
         say(self._title, last_bout_title(self._timeline, bout))
@@ -65,12 +68,13 @@ class BoutCard(QFrame):
 
     def answer_number(self, number: int) -> None:
         """Answer the question that is being asked with a number key."""
-        (self._pain if self._effort.value is not None else self._effort).answer(number)
+        self._answered = self._pain if self._effort.value is not None else self._effort
+        self._answered.answer(number)
 
     def make_ten(self) -> None:
-        """Turn a 1 that was just answered into a 10: the key 0 came right after it."""
-        scale = self._pain if self._pain.value == 1 else self._effort
-        scale.answer(10)
+        """Turn a 1 that was just answered by a key into a 10: the key 0 came right after it."""
+        if self._answered is not None:
+            self._answered.answer(10)
 
     def _ask_next(self) -> None:
         self._effort.show_asked(asked=self._effort.value is None)

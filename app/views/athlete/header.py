@@ -19,8 +19,6 @@ class Header(QWidget):
         super().__init__()
         self._title = label(look, pixels=look.sizes.title * 1.25, weight=Weight.SEMIBOLD)
         self._line = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
-        self._trouble = label(look, colour=look.scheme.notice, wrap=True)
-        self._trouble.hide()
         for part in (self._title, self._line):
             part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._ladder = Ladder(look)
@@ -29,7 +27,6 @@ class Header(QWidget):
         words = QVBoxLayout()
         words.addWidget(self._title)
         words.addWidget(self._line)
-        words.addWidget(self._trouble)
         below = QHBoxLayout()
         below.addWidget(self._stage)
         below.addSpacing(look.sizes.title)
@@ -43,11 +40,6 @@ class Header(QWidget):
         layout.setContentsMargins(side, round(side * 0.75), side, 0)
         layout.addLayout(words, 1)
         layout.addLayout(place)
-
-    def show_trouble(self, sentence: str) -> None:
-        """Say in a sentence that something went wrong beside the session."""
-        say(self._trouble, sentence)
-        self._trouble.show()
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show where the run stands."""

@@ -1,6 +1,7 @@
 """The page of keys, on F1."""
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QGridLayout, QWidget
 
 from app.views.athlete.keys import KEY_PAGE
@@ -24,3 +25,8 @@ class KeyPage(QDialog):
         for row, (key, what) in enumerate(KEY_PAGE):
             grid.addWidget(label(look, key, weight=Weight.SEMIBOLD, pixels=look.sizes.heading), row, 0)
             grid.addWidget(label(look, what, pixels=look.sizes.heading), row, 1)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Close at any key, so that the next one reaches the session."""
+        if not event.isAutoRepeat():
+            self.close()

@@ -15,16 +15,19 @@ from app.views.athlete.finished_panel import FinishedPanel
 from app.views.athlete.header import Header
 from app.views.athlete.key_page import KeyPage
 from app.views.athlete.keys import KEY_INTENTS
-from app.views.athlete.paused_panel import Asking, PausedPanel
+from app.views.athlete.paused_panel import Asking, PausedPanel, Question
 from app.views.athlete.ready_panel import ReadyPanel
 from app.views.athlete.rest_panel import RestPanel
 from app.views.athlete.session import RunSession
 from app.views.athlete.wording import headline
 from app.views.athlete.work_panel import WorkPanel
 from app.views.theme import Look
+from app.views.widgets.plain import label, say
 
 TEN_WITHIN_S = 0.8
 """A 0 pressed this soon after a 1 means 10."""
+TWICE_WITHIN_MS = 500
+"""A key pressed again this soon is one press that came twice: it ends nothing."""
 
 
 class AthletePage(QWidget):
@@ -42,8 +45,12 @@ class AthletePage(QWidget):
         self._look, self._session, self._now_s = look, session, now_s
         self._announced = ""
         self._one_at_s: float | None = None
+        self._halted_ms = 0
+        self._trouble = ""
         timeline = session.timeline
         self._header = Header(look)
+        self._notice = label(look, colour=look.scheme.notice, wrap=True)
+        self._notice.setContentsMargins(round(look.sizes.body * 3.2), 0, round(look.sizes.body * 3.2), 0)
         self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
         self._work = WorkPanel(look)
         self._rest = RestPanel(look, timeline, self.act)
@@ -56,6 +63,7 @@ class AthletePage(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self._header)
+        layout.addWidget(self._notice)
         layout.addWidget(self._panels, 1)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setStyleSheet(f"AthletePage {{ background: {look.scheme.ground}; }}")
@@ -66,6 +74,7 @@ class AthletePage(QWidget):
         shown = self._session.look()
         panel = self._panel(shown)
         entered = self._panels.currentWidget() is not panel
+        self._show_notice(panel)
         self._header.setVisible(panel not in (self._ready, self._finished))
         self._header.show_snapshot(shown)
         if panel is self._work:
@@ -82,10 +91,21 @@ class AthletePage(QWidget):
         if entered:
             self._panels.setCurrentWidget(panel)
             self.setFocus()
+        self._paused.take_focus()
 
     def show_trouble(self, sentence: str) -> None:
-        """Say in words that something outside the session went wrong; the session goes on."""
-        self._header.show_trouble(sentence)
+        """Say in words that something outside the session went wrong, until told ""; the session goes on."""
+        self._trouble = sentence
+
+    @property
+    def question(self) -> Question:
+        """What is asked in the pause, to be asked again by the page that takes the place of this one."""
+        return self._paused.question
+
+    def ask_again(self, question: Question) -> None:
+        """Ask in the pause what another page had asked."""
+        self._paused.ask(question.asking, question.hurt, question.note)
+        self.refresh()
 
     def act(self, intent: Intent) -> None:
         """Hand an intent to the run and show what came of it."""
@@ -102,10 +122,12 @@ class AthletePage(QWidget):
         if event.isAutoRepeat():
             return
         key = Qt.Key(event.key())
-        if key is Qt.Key.Key_Space:
-            self._space()
-        elif key is Qt.Key.Key_F1:
+        if key is Qt.Key.Key_F1:
             KeyPage(self._look, self).show()
+        elif self._asks_about_pain:
+            super().keyPressEvent(event)
+        elif key is Qt.Key.Key_Space:
+            self._space()
         elif Qt.Key.Key_0 <= key <= Qt.Key.Key_9:
             self._number(key - Qt.Key.Key_0)
         elif key in (Qt.Key.Key_S, Qt.Key.Key_K):
@@ -115,10 +137,18 @@ class AthletePage(QWidget):
         else:
             super().keyPressEvent(event)
 
+    @property
+    def _asks_about_pain(self) -> bool:
+        """Pain above the limit has to be answered by what is on the screen: no key passes it by."""
+        paused = self._session.controller.state.stand is Stand.PAUSED
+        return paused and self._paused.asking is Asking.PAIN
+
     def _space(self) -> None:
-        stand = self._session.controller.state.stand
+        state = self._session.controller.state
+        stand = state.stand
         if stand is Stand.ENDED:
-            self.left.emit()
+            if state.seen_ms - state.began_ms - (state.ended_ms or 0) >= TWICE_WITHIN_MS:
+                self.left.emit()
             return
         intents: dict[Stand, Intent] = {
             Stand.READY: Begin(),
@@ -131,9 +161,12 @@ class AthletePage(QWidget):
         stand = self._session.controller.state.stand
         if stand not in (Stand.RUNNING, Stand.PAUSED):
             return
+        now = self._session.now_ms()
         if stand is Stand.PAUSED and self._paused.asking is Asking.STOP and not leave_out:
-            self.act(Stop())
+            if now - self._halted_ms >= TWICE_WITHIN_MS:
+                self.act(Stop())
             return
+        self._halted_ms = now
         self._paused.ask(Asking.WHY if leave_out else Asking.STOP)
         self.act(Pause())
 
@@ -151,7 +184,7 @@ class AthletePage(QWidget):
                 self._rest.card.make_ten()
             else:
                 self._rest.card.answer_number(number)
-        elif panel is self._work and 1 <= number <= len(shown.exercise.faults):
+        elif shown.doing is Doing.WORK and panel is self._work and 1 <= number <= len(shown.exercise.faults):
             self.act(MarkFault(shown.exercise.faults[number - 1]))
         self.refresh()
 
@@ -159,6 +192,11 @@ class AthletePage(QWidget):
         if shown.stand is Stand.RUNNING:
             return self._rest if shown.doing is Doing.GAP else self._work
         return {Stand.READY: self._ready, Stand.PAUSED: self._paused}.get(shown.stand, self._finished)
+
+    def _show_notice(self, panel: QWidget) -> None:
+        of_sound = None if panel in (self._ready, self._finished) else self._session.notice
+        say(self._notice, "\n".join(filter(None, (self._trouble, of_sound))))
+        self._notice.setVisible(bool(self._notice.text()))
 
     def _announce(self, words: str) -> None:
         if words == self._announced:

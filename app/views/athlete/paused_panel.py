@@ -1,6 +1,7 @@
 """The screen while a run stands still: why, where it goes on, and how to leave."""
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from enum import StrEnum
 from functools import partial
 
@@ -40,6 +41,15 @@ class Asking(StrEnum):
     PAIN = "pain"
 
 
+@dataclass(frozen=True, slots=True)
+class Question:
+    """What is asked, the answer that gave rise to it, and what has been written of it so far."""
+
+    asking: Asking = Asking.NOTHING
+    hurt: RateBout | None = None
+    note: str = ""
+
+
 class PausedPanel(QWidget):
     """Shows a pause; asks back before it stops the session, and why before it leaves out an exercise."""
 
@@ -48,6 +58,7 @@ class PausedPanel(QWidget):
         self._look, self._act = look, act
         self._asking = Asking.NOTHING
         self._hurt: RateBout | None = None
+        self._note_is_due = False
         self._title = label(look, pixels=look.sizes.display * 1.6, weight=Weight.BOLD)
         self._why = label(look, pixels=look.sizes.heading, wrap=True)
         self._where = label(look, pixels=look.sizes.title, colour=look.scheme.quiet, wrap=True)
@@ -72,11 +83,17 @@ class PausedPanel(QWidget):
         """What is asked now."""
         return self._asking
 
-    def ask(self, asking: Asking, hurt: RateBout | None = None) -> None:
+    @property
+    def question(self) -> Question:
+        """All of what is asked now, to be asked again by another panel."""
+        return Question(self._asking, self._hurt, self._note.text())
+
+    def ask(self, asking: Asking, hurt: RateBout | None = None, note: str = "") -> None:
         """Ask something, or nothing; a question about pain comes with the answer that gave rise to it."""
         self._asking, self._hurt = asking, hurt
+        self._note_is_due = asking is Asking.PAIN
         if asking is Asking.PAIN:
-            self._note.clear()
+            self._note.setText(note)
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show where the run stands."""
@@ -87,7 +104,11 @@ class PausedPanel(QWidget):
         say(self._question, self._question_text(shown))
         for asking, row in self._choices.items():
             row.setVisible(asking is self._asking)
-        if self._asking is Asking.PAIN and not self._note.hasFocus():
+
+    def take_focus(self) -> None:
+        """Put the keys into the note, once, when it is asked for and in sight."""
+        if self._note_is_due and self._note.isVisible():
+            self._note_is_due = False
             self._note.setFocus()
 
     def choose(self, number: int) -> bool:

@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.views.lettering import Weight
@@ -81,6 +81,7 @@ class Scale(QWidget):
         word = self._words.get(number)
         button.setAccessibleName(f"{self._title} {number}" + (f", {word}" if word else ""))
         button.setCheckable(True)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         button.clicked.connect(partial(self.answer, number))
         return button
 
