@@ -1,6 +1,7 @@
 """The athlete's page at a desk: a clock moved by hand, keys pressed, and what came of it."""
 
 from collections.abc import Sequence
+from typing import cast
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
@@ -58,7 +59,7 @@ class Desk:
     def press_where_the_keys_go(self, *keys: Qt.Key) -> "Desk":
         """Press keys as a person does: on whatever part of the page has the focus."""
         for key in keys:
-            focused = self.page.focusWidget()
+            focused = cast("QWidget | None", self.page.focusWidget())
             self.qtbot.keyClick(self.page if focused is None else focused, key)
         return self
 
