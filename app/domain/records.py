@@ -245,7 +245,11 @@ class RepRecord:
 
 @dataclass(frozen=True, slots=True)
 class BoutRecord:
-    """One attempt at one bout. None is unknown, never zero."""
+    """One attempt at one bout. None is unknown, never zero.
+
+    `corrected` names the fields that hold another value than the one first written, `missed` and `faults`
+    those of its reps.
+    """
 
     bout: int
     attempt: int
@@ -258,6 +262,7 @@ class BoutRecord:
     pain: int | None = None
     note: str | None = None
     reason: SkipReason | None = None
+    corrected: frozenset[str] = frozenset()
 
     @property
     def reps_done(self) -> int:
@@ -273,7 +278,7 @@ class RunSummary:
     `reps_prescribed` sums the lower bounds of all bouts; `reps_met` sums, bout by bout, what was done up
     to that bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too.
     `elapsed_ms` is None while the run has not ended; `outcome` None likewise. `session_rpe` is 0-10;
-    `pain` is the highest stated in any bout.
+    `pain` is the highest stated in any bout. `corrected` names the figures that rest on a corrected value.
     """
 
     run_id: str
@@ -289,3 +294,4 @@ class RunSummary:
     reps_done: int
     session_rpe: int | None
     pain: int | None
+    corrected: frozenset[str] = frozenset()

@@ -86,5 +86,7 @@ def as_header(columns: RowMapping) -> RunHeader:
 
 def as_summary(columns: RowMapping) -> RunSummary:
     """A line of a list of runs, from columns named as in `RunSummary`."""
-    outcome = columns["outcome"]
-    return RunSummary(**{**columns, "outcome": None if outcome is None else RunOutcome(outcome)})
+    outcome, corrected = columns["outcome"], columns["corrected"]
+    figures = frozenset(corrected.split(",")) if corrected else frozenset()
+    ended = None if outcome is None else RunOutcome(outcome)
+    return RunSummary(**{**columns, "outcome": ended, "corrected": figures})

@@ -1,8 +1,9 @@
 """The journal in the database: every call is one transaction, on the disk when it returns."""
 
 from collections.abc import Callable, Sequence
+from typing import Any
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, RowMapping, delete, insert, select, update
 
 from app.domain.fold import BoutFact, fold_closing, fold_run
 from app.domain.records import (
@@ -21,12 +22,13 @@ from app.store.conversions import (
     prescription_columns,
     record_columns,
 )
+from app.store.correction_rows import is_corrected
+from app.store.drawing import begun_columns, begun_of, draw_run
 from app.store.encoding import encode
 from app.store.facts import Numbered, cut, folded_facts, last_folded, loose_facts
-from app.store.identity import RANDOM_BYTES, uuid7
 from app.store.link import Link
+from app.store.people import athlete_made
 from app.store.rows import (
-    AthleteRow,
     BoutRecordRow,
     FactRow,
     FoldRow,
@@ -55,7 +57,7 @@ class StoreJournal:
         with self._link.writing() as connection:
             columns = {
                 "id": header.run_id,
-                "athlete_id": self._athlete(connection, header),
+                "athlete_id": athlete_made(connection, header.athlete, header.started_at, self._random_bytes),
                 "plan_hash": plan["hash"],
                 "prescription_hash": prescription["hash"],
                 "started_at": header.started_at,
@@ -65,7 +67,7 @@ class StoreJournal:
             same_name = select(RunRow.__table__).where(RunRow.id == header.run_id)
             known = connection.execute(same_name).mappings().first()
             if known is not None:
-                if dict(known) != columns:
+                if dict(known) != columns and _as_corrected(connection, known) != columns:
                     raise ValueError(f"run {header.run_id} is written down already, and is another")
                 return
             if connection.execute(select(PlanRow.hash).where(PlanRow.hash == plan["hash"])).first() is None:
@@ -76,16 +78,6 @@ class StoreJournal:
                 if bouts:
                     connection.execute(insert(PrescribedBoutRow), bouts)
             connection.execute(insert(RunRow), columns)
-
-    def _athlete(self, connection: Connection, header: RunHeader) -> str:
-        known = select(AthleteRow.id).where(AthleteRow.name == header.athlete).order_by(AthleteRow.id)
-        found = connection.execute(known.limit(1)).scalar_one_or_none()
-        if found is not None:
-            return found
-        moment = int(header.started_at.timestamp() * 1000)
-        new = str(uuid7(moment, self._random_bytes(RANDOM_BYTES)))
-        connection.execute(insert(AthleteRow), {"id": new, "name": header.athlete})
-        return new
 
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         """Write down facts in order, numbered from `first_number`; a number written before is left as it is.
@@ -117,6 +109,10 @@ class _Addition:
 
     def write(self) -> None:
         """Do it all."""
+        if is_corrected(self._connection, self._run_id):
+            self._write_facts()
+            draw_run(self._connection, self._path, self._run_id)
+            return
         known = self._known()
         self._write_facts()
         self._draw_records(known)
@@ -183,13 +179,24 @@ class _Addition:
         row = select(RunCourseRow.__table__).where(RunCourseRow.run_id == self._run_id)
         known = self._connection.execute(row).mappings().first()
         if known is None:
-            columns = {"run_id": self._run_id, **course_columns(fold_closing(news))}
-            self._connection.execute(insert(RunCourseRow), columns)
+            begun = begun_of(self._connection, self._run_id)
+            if begun is not None:
+                columns = {**begun_columns(begun), **course_columns(fold_closing(news))}
+                self._connection.execute(insert(RunCourseRow), {"run_id": self._run_id, **columns})
             return
         columns = course_columns(fold_closing(news, as_closing(known)))
         self._connection.execute(
             update(RunCourseRow).where(RunCourseRow.run_id == self._run_id).values(columns)
         )
+
+
+def _as_corrected(connection: Connection, known: RowMapping) -> dict[str, Any]:
+    """The columns of a run with those that corrections gave it."""
+    course = select(RunCourseRow.athlete_id, RunCourseRow.started_at, RunCourseRow.zone).where(
+        RunCourseRow.run_id == known["id"]
+    )
+    found = connection.execute(course).mappings().first()
+    return {**known, **(found or {})}
 
 
 def _body(piece: Sequence[Numbered]) -> bytes:

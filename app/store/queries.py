@@ -6,11 +6,14 @@ from typing import Any
 
 from sqlalchemy import Select, and_, case, exists, func, select
 
+from app.domain.corrected import corrected_bout
+from app.domain.corrections import history
 from app.domain.errors import StoreError
 from app.domain.fold import fold_run
 from app.domain.records import BoutPrescribed, BoutRecord, Fact, RunHeader, RunSummary
 from app.store.conversions import as_header, as_prescribed, as_summary
-from app.store.facts import folded_facts, loose_facts
+from app.store.correction_rows import corrections_about
+from app.store.drawing import all_facts
 from app.store.link import Link
 from app.store.rows import (
     AthleteRow,
@@ -44,7 +47,10 @@ class Queries:
             return tuple(map(as_summary, connection.execute(query).mappings()))
 
     def bouts_of(self, run_id: str) -> tuple[tuple[BoutPrescribed, BoutRecord | None], ...]:
-        """Every bout of a run in order with its record: once an attempt, with None where it was not begun."""
+        """Every bout of a run in order with its record as corrected.
+
+        Once an attempt, with None where it was not begun.
+        """
         asked = (
             select(PrescribedBoutRow.__table__)
             .join(RunRow, RunRow.prescription_hash == PrescribedBoutRow.prescription_hash)
@@ -53,20 +59,21 @@ class Queries:
         )
         with self._link.reading() as connection:
             prescribed = [as_prescribed(found) for found in connection.execute(asked).mappings()]
+            known = history(corrections_about(connection, self._link.path, run_id))
+            facts = all_facts(connection, self._link.path, run_id)
         attempts: dict[int, list[BoutRecord]] = {}
-        for record in fold_run(self.facts_of(run_id)):
+        for written in fold_run(facts):
+            record = corrected_bout(run_id, written, known)
             attempts.setdefault(record.bout, []).append(record)
         return tuple((bout, record) for bout in prescribed for record in attempts.get(bout.bout, [None]))
 
     def facts_of(self, run_id: str) -> tuple[Fact, ...]:
         """Everything that was written down of a run, in order; its number is its place, from 0."""
         with self._link.reading() as connection:
-            path = self._link.path
-            folded = folded_facts(connection, path, run_id)
-            return tuple(fact for _, fact in (*folded, *loose_facts(connection, path, run_id)))
+            return all_facts(connection, self._link.path, run_id)
 
     def header_of(self, run_id: str) -> RunHeader:
-        """Who carries out which plan. Raises StoreError when there is no such run."""
+        """Who carries out which plan, as corrected. Raises StoreError when there is no such run."""
         with self._link.reading() as connection:
             found = connection.execute(_headers().where(RunRow.id == run_id)).mappings().first()
         if found is None:
@@ -77,16 +84,16 @@ class Queries:
         """The runs that began and have no end, the latest first."""
         query = (
             _headers()
-            .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
-            .where(RunCourseRow.outcome.is_(None))
-            .order_by(RunRow.started_at.desc(), RunRow.id.desc())
+            .where(RunCourseRow.run_id.is_not(None), RunCourseRow.outcome.is_(None))
+            .order_by(RunCourseRow.started_at.desc(), RunRow.id.desc())
         )
         with self._link.reading() as connection:
             return tuple(map(as_header, connection.execute(query).mappings()))
 
     def athletes(self) -> tuple[str, ...]:
-        """The names of all who have a run, in the order of the alphabet."""
-        query = select(AthleteRow.name).distinct().where(exists().where(RunRow.athlete_id == AthleteRow.id))
+        """The names of all who have a run that began, in the order of the alphabet."""
+        runs = exists().where(RunCourseRow.athlete_id == AthleteRow.id)
+        query = select(AthleteRow.name).distinct().where(runs)
         with self._link.reading() as connection:
             return tuple(
                 sorted(connection.execute(query).scalars(), key=lambda name: (name.casefold(), name))
@@ -110,22 +117,25 @@ def _headers() -> _Query:
             AthleteRow.name.label("athlete"),
             PlanRow.title.label("plan_title"),
             PlanRow.text.label("plan_text"),
-            RunRow.started_at,
-            RunRow.zone,
+            func.coalesce(RunCourseRow.started_at, RunRow.started_at).label("started_at"),
+            func.coalesce(RunCourseRow.zone, RunRow.zone).label("zone"),
             RunRow.invented,
         )
-        .join(AthleteRow, AthleteRow.id == RunRow.athlete_id)
+        .outerjoin(RunCourseRow, RunCourseRow.run_id == RunRow.id)
+        .join(AthleteRow, AthleteRow.id == func.coalesce(RunCourseRow.athlete_id, RunRow.athlete_id))
         .join(PlanRow, PlanRow.hash == RunRow.plan_hash)
     )
 
 
 def _narrowed(runs: _Query, since: datetime | None, until: datetime | None, athlete: str | None) -> _Query:
     if since is not None:
-        runs = runs.where(RunRow.started_at >= since)
+        runs = runs.where(RunCourseRow.started_at >= since)
     if until is not None:
-        runs = runs.where(RunRow.started_at < until)
+        runs = runs.where(RunCourseRow.started_at < until)
     if athlete is not None:
-        runs = runs.where(RunRow.athlete_id.in_(select(AthleteRow.id).where(AthleteRow.name == athlete)))
+        runs = runs.where(
+            RunCourseRow.athlete_id.in_(select(AthleteRow.id).where(AthleteRow.name == athlete))
+        )
     return runs
 
 
@@ -136,8 +146,8 @@ def _summaries(narrow: _Narrow) -> _Query:
             RunRow.id.label("run_id"),
             AthleteRow.name.label("athlete"),
             PlanRow.title.label("plan_title"),
-            RunRow.started_at,
-            RunRow.zone,
+            RunCourseRow.started_at,
+            RunCourseRow.zone,
             RunRow.invented,
             RunCourseRow.outcome,
             RunCourseRow.elapsed_ms,
@@ -146,13 +156,14 @@ def _summaries(narrow: _Narrow) -> _Query:
             func.coalesce(totals.c.reps_done, 0).label("reps_done"),
             RunCourseRow.session_rpe,
             totals.c.pain,
+            RunCourseRow.corrected,
         )
-        .join(AthleteRow, AthleteRow.id == RunRow.athlete_id)
+        .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
+        .join(AthleteRow, AthleteRow.id == RunCourseRow.athlete_id)
         .join(PlanRow, PlanRow.hash == RunRow.plan_hash)
         .join(PrescriptionRow, PrescriptionRow.hash == RunRow.prescription_hash)
-        .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
         .outerjoin(totals, totals.c.run_id == RunRow.id)
-        .order_by(RunRow.started_at, RunRow.id)
+        .order_by(RunCourseRow.started_at, RunRow.id)
     )
 
 
@@ -170,6 +181,7 @@ def _totals(narrow: _Narrow) -> _Query:
             from_the_back.label("from_the_back"),
         )
         .join(RunRow, RunRow.id == BoutRecordRow.run_id)
+        .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
         .join(
             PrescribedBoutRow,
             and_(

@@ -3,14 +3,15 @@
 What happened stands in `fact` and `fold` and is never changed. `fact` holds the facts of a run as they
 come, one row each; when a bout is over they move, in the same transaction and without loss, into one row of
 `fold`. Keeping both would say everything twice and cost a rep three times the room. What is learnt of a
-bout later is a further fact; nothing is written over. `bout_record` and `run_course` are drawn from the
-facts for the queries and follow every new one; they could be made anew at any time.
+bout later is a further fact, what is set right a correction; nothing is written over. `bout_record` and
+`run_course` are drawn from facts and corrections for the queries and follow every new one; they could be made
+anew at any time.
 
 Runs and athletes are named by UUIDv7, plans and prescriptions by the hash of what they say, and all else by
 its run, so that rows of two databases can be put together without meeting.
 """
 
-from datetime import datetime
+from datetime import date, datetime
 
 from sqlalchemy import ForeignKey, Index, LargeBinary, MetaData
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
@@ -33,12 +34,18 @@ class Row(DeclarativeBase):
 
 
 class AthleteRow(Row):
-    """One person. Two of one name may meet when databases are put together."""
+    """One person, as corrected. Two of one name may meet when databases are put together.
+
+    `consent_on` is the day on which they agreed to what `consent_scope` says, NULL where nobody asked.
+    """
 
     __tablename__ = "athlete"
 
     id: Mapped[str] = mapped_column(UuidText, primary_key=True)
     name: Mapped[str] = mapped_column(index=True)
+    short_name: Mapped[str | None]
+    consent_on: Mapped[date | None]
+    consent_scope: Mapped[str | None]
 
 
 class PlanRow(Row):
@@ -80,16 +87,15 @@ class PrescribedBoutRow(Row):
 
 
 class RunRow(Row):
-    """One run: who, which plan, since when."""
+    """One run as it was written down: who, which plan, since when."""
 
     __tablename__ = "run"
-    __table_args__ = (Index(None, "athlete_id", "started_at"),)
 
     id: Mapped[str] = mapped_column(UuidText, primary_key=True)
     athlete_id: Mapped[str] = mapped_column(ForeignKey("athlete.id"))
     plan_hash: Mapped[bytes] = mapped_column(ForeignKey("plan.hash"))
     prescription_hash: Mapped[bytes] = mapped_column(ForeignKey("prescription.hash"))
-    started_at: Mapped[datetime] = mapped_column(UtcDateTime, index=True)
+    started_at: Mapped[datetime] = mapped_column(UtcDateTime)
     zone: Mapped[str]
     invented: Mapped[bool]
 
@@ -137,13 +143,20 @@ class BoutRecordRow(Row):
 
 
 class RunCourseRow(Row):
-    """How a run that began went on, drawn from its facts. NULL is unknown, never zero."""
+    """How a run that began went on, drawn from its facts and corrections. NULL is unknown, never zero.
+
+    `corrected` names the figures of its summary that rest on a corrected value, commas between them.
+    """
 
     __tablename__ = "run_course"
-    __table_args__ = _BY_KEY_ALONE
+    __table_args__ = (Index(None, "athlete_id", "started_at"), _BY_KEY_ALONE)
 
     run_id: Mapped[str] = mapped_column(ForeignKey("run.id"), primary_key=True)
+    athlete_id: Mapped[str] = mapped_column(ForeignKey("athlete.id"))
+    started_at: Mapped[datetime] = mapped_column(UtcDateTime, index=True)
+    zone: Mapped[str]
     outcome: Mapped[str | None]
     elapsed_ms: Mapped[int | None]
     session_rpe: Mapped[int | None]
     lag_ms: Mapped[int | None]
+    corrected: Mapped[str | None]

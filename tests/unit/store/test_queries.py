@@ -214,11 +214,11 @@ def test_a_bout_left_out_keeps_its_reason_and_note(database: Database) -> None:
     assert (record.reason, record.note) == (SkipReason.EQUIPMENT, "no box")
 
 
-def test_the_bouts_of_a_run_take_three_statements(database: Database) -> None:
+def test_the_bouts_of_a_run_take_four_statements(database: Database) -> None:
     write(database, header(), [RunBegan(), *reps(0, 1, 2), *reps(1, 1, 2)])
     with statements(database) as sent:
         database.queries.bouts_of(header().run_id)
-    assert len(sent) == 3
+    assert len(sent) == 4
 
 
 def test_unfinished_runs_are_those_that_began_and_have_no_end_the_latest_first(database: Database) -> None:

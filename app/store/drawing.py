@@ -1,0 +1,75 @@
+"""Figures drawn from what was written: the rows of `bout_record` and `run_course` of a run, made anew."""
+
+from collections.abc import Iterable
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, delete, insert, select
+
+from app.domain.corrected import Begun, CorrectedRun, corrected_run
+from app.domain.corrections import history
+from app.domain.fold import fold_closing, fold_run
+from app.domain.records import Fact
+from app.store.conversions import course_columns, record_columns
+from app.store.correction_rows import corrections_about
+from app.store.facts import folded_facts, loose_facts
+from app.store.rows import BoutRecordRow, RunCourseRow, RunRow
+
+
+def draw_run(connection: Connection, path: Path, run_id: str) -> CorrectedRun | None:
+    """Draw a run anew from all its facts and corrections; None, and nothing drawn, when it never began.
+
+    Athletes are named by their rows. Raises StoreError when what was written cannot be read.
+    """
+    connection.execute(delete(BoutRecordRow).where(BoutRecordRow.run_id == run_id))
+    connection.execute(delete(RunCourseRow).where(RunCourseRow.run_id == run_id))
+    run = run_as_corrected(connection, path, run_id)
+    if run is None:
+        return None
+    records = [{"run_id": run_id, **record_columns(record)} for record in run.records]
+    if records:
+        connection.execute(insert(BoutRecordRow), records)
+    connection.execute(insert(RunCourseRow), _course(run_id, run))
+    return run
+
+
+def run_as_corrected(connection: Connection, path: Path, run_id: str) -> CorrectedRun | None:
+    """A run as it stands today, its athlete named by their row; None when there is none or it never began."""
+    begun = begun_of(connection, run_id)
+    facts = all_facts(connection, path, run_id)
+    if begun is None or not facts:
+        return None
+    known = history(corrections_about(connection, path, run_id))
+    return corrected_run(run_id, begun, fold_run(facts), fold_closing(facts), known)
+
+
+def begun_of(connection: Connection, run_id: str) -> Begun | None:
+    """Of whom and of when a run was written down, the athlete named by their row."""
+    query = select(RunRow.athlete_id, RunRow.started_at, RunRow.zone).where(RunRow.id == run_id)
+    found = connection.execute(query).first()
+    return None if found is None else Begun(*found)
+
+
+def begun_columns(begun: Begun) -> dict[str, Any]:
+    """Of whom and of when, as columns of `run_course`."""
+    return {"athlete_id": begun.athlete, "started_at": begun.started_at, "zone": begun.zone}
+
+
+def all_facts(connection: Connection, path: Path, run_id: str) -> tuple[Fact, ...]:
+    """Everything that happened in a run, in order. Raises StoreError when it cannot be read."""
+    folded, loose = folded_facts(connection, path, run_id), loose_facts(connection, path, run_id)
+    return tuple(fact for _, fact in (*folded, *loose))
+
+
+def _course(run_id: str, run: CorrectedRun) -> dict[str, Any]:
+    return {
+        "run_id": run_id,
+        **begun_columns(run.begun),
+        **course_columns(run.closing),
+        "corrected": figures_text(run.figures),
+    }
+
+
+def figures_text(figures: Iterable[str]) -> str | None:
+    """The names of corrected figures in one text, None for none."""
+    return ",".join(sorted(figures)) or None
