@@ -22,6 +22,7 @@ def test_a_byte_order_mark_and_windows_line_ends_are_left_out(tmp_path: Path) ->
 
 
 def test_a_file_of_one_mebibyte_is_read_and_one_byte_more_is_not(tmp_path: Path) -> None:
+    assert LARGEST_BYTES == 1_048_576
     path = tmp_path / "plan.toml"
     path.write_bytes(b"#" * LARGEST_BYTES)
     assert len(read_text(path)) == LARGEST_BYTES

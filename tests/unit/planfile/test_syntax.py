@@ -147,6 +147,10 @@ def test_what_only_looks_endless_inside_text_and_remarks_is_read(text: str) -> N
     [
         ("a = " + "[" * 21 + "]" * 21, "1:25: brackets are nested more than 20 deep; close them"),
         (
+            't = """\nx" # \n"""\nu = "v" # w\na = ' + "[" * 21,
+            "5:25: brackets are nested more than 20 deep; close them",
+        ),
+        (
             "x = 1\na = " + "9" * 1000,
             "2:5: a word or number of more than 1000 characters; check that it is the right file",
         ),
