@@ -16,6 +16,7 @@ from sqlalchemy import create_engine, text
 
 from app.domain.errors import StoreError
 from app.store import migration
+from app.store.exchange_rows import ErasedRow
 from app.store.later_rows import CorrectionRow
 from app.store.link import Link
 from app.store.migration import SCRIPTS, migrate
@@ -33,7 +34,8 @@ def link(tmp_path: Path) -> Iterator[Link]:
     opened.close()
 
 
-assert CorrectionRow.metadata is Row.metadata, "the tables of both modules make the schema"
+for beside in (CorrectionRow, ErasedRow):
+    assert beside.metadata is Row.metadata, "the tables of all modules make the schema"
 
 
 def revisions() -> list[str]:
@@ -106,6 +108,22 @@ def test_revision_0002_adds_answers_and_corrections_and_keeps_what_was_there(lin
     raw.close()
     new = {"device", "readiness", "rating", "result", "note", "correction", "setting"}
     assert new <= tables
+
+
+def test_revision_0003_adds_what_comes_from_elsewhere_and_keeps_what_was_there(link: Link) -> None:
+    migrate(link, 2)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("INSERT INTO athlete VALUES (x'0a', 'Ines', NULL, NULL, NULL)")
+    raw.close()
+    migrate(link, 3)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("PRAGMA foreign_keys = ON")
+        assert raw.execute("SELECT id, name FROM athlete").fetchall() == [(b"\x0a", "Ines")]
+        for strange in ("imported VALUES (x'01')", "branch VALUES (x'01', x'02', x'03')"):
+            with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
+                raw.execute(f"INSERT INTO {strange}")
+        raw.execute("INSERT INTO erased VALUES (x'01', 0)")
+    raw.close()
 
 
 def test_an_empty_file_migrated_is_the_schema_of_the_models(link: Link) -> None:
