@@ -57,12 +57,17 @@ class StartPage(QWidget):
         """The name chosen or typed."""
         return self._who.currentText().strip() or NOBODY
 
-    def show_athletes(self, names: Sequence[str]) -> None:
-        """Offer these names, keeping what was typed."""
-        typed = self._who.currentText()
+    @property
+    def notice(self) -> str:
+        """What went wrong, in a sentence, or nothing."""
+        return self._notice.text()
+
+    def show_athletes(self, names: Sequence[str], chosen: str | None = None) -> None:
+        """Offer these names, with one chosen or what was typed before."""
+        named = chosen or self._who.currentText()
         self._who.clear()
         self._who.addItems([NOBODY, *names])
-        self._who.setCurrentText(typed)
+        self._who.setCurrentText(named)
 
     def offer(self, offer: Offer | None) -> None:
         """Offer a run that was cut short, or nothing."""
@@ -126,6 +131,6 @@ class StartPage(QWidget):
         return row
 
     def _pick(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(self, "Open a plan", "", "Plans (*.toml)")
+        name, _ = QFileDialog.getOpenFileName(self.window(), "Open a plan", "", "Plans (*.toml)")
         if name:
             self._choose(Path(name))

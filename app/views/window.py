@@ -1,6 +1,6 @@
 """The window: start page, athlete's screen, review."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -13,7 +13,7 @@ from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
-from app.domain.records import BoutEnded, Fact, RunBegan, RunEnded, RunHeader, RunOutcome, RunSummary
+from app.domain.records import BoutEnded, Fact, RunEnded, RunHeader, RunOutcome, RunSummary
 from app.domain.timeline import Timeline
 from app.run.controller import handle
 from app.run.intents import Stop
@@ -25,6 +25,7 @@ from app.views.awake import Awake
 from app.views.framed import framed
 from app.views.house import House, Wish
 from app.views.lettering import desk_scale, type_scale
+from app.views.run_writer import RunWriter
 from app.views.start_page import Offer, StartPage
 from app.views.theme import Look, Place, choose, palette
 from app.views.ticker import Ticker
@@ -42,12 +43,14 @@ GONE = (
     "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
     "kept; lay it down, and begin a new one."
 )
+UNWRITTEN = "Part of what was done is not in the record yet. Try again, or leave without it."
 
 
 class Window(QMainWindow):
     """Owns the pages and the run under way.
 
-    `broken` carries the sentence for a record that cannot be opened.
+    `broken` carries the sentence for what it cannot go on without: a record that cannot be opened, a roster
+    that is not in order.
     """
 
     broken = Signal(str)
@@ -61,9 +64,12 @@ class Window(QMainWindow):
         self._keeper = RecordKeeper(house.open_record, self)
         self._keeper.failed.connect(self._on_failed)
         self._keeper.opened.connect(self._on_opened)
+        self._keeper.caught_up.connect(lambda: self._show_trouble(""))
         self._record_open = False
+        self._trouble = ""
         self._unfinished: Unfinished | None = None
-        self._settled = False
+        self._settled = self._closed = False
+        self._names: tuple[str, ...] = ()
         self._ticker = Ticker(self)
         self._tidying = Tidying()
         self._awake = Awake()
@@ -86,29 +92,27 @@ class Window(QMainWindow):
 
     def settle(self) -> None:
         """Do, once, what waits for the first paint: open the record, show what was wished for."""
-        if self._settled:
+        if self._settled or self._closed:
             return
         self._settled = True
         self._keeper.open()
-        self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
-        if self._wish.session is not None:
-            self.begin_session(self._wish.session, self._wish.athlete or self._start.athlete)
+        try:
+            self._names = tuple(athlete.name for athlete in self._house.read_athletes())
+            self._start.show_athletes(self._names, self._wish.athlete)
+            if self._wish.session is not None:
+                self.begin_session(self._wish.session, self._start.athlete)
+        except PacewrightError as error:
+            self.broken.emit(str(error))
 
     def choose_plan(self, path: Path) -> None:
         """Read a plan and show the session it makes, or say what is wrong with it."""
-        try:
-            session = self._house.read_plan(path)
-        except PacewrightError as error:
-            self._start.show_notice(str(error))
-            return
-        self._start.show_notice("")
-        self.begin_session(session, self._start.athlete)
+        self._or_say(lambda: self.begin_session(self._house.read_plan(path), self._start.athlete))
 
     def begin_session(self, session: WrittenPlan, name: str) -> None:
         """Show the session of an athlete, ready to begin."""
         athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
         timeline = compile_timeline(session.plan, athletes.get(name))
-        self._lead(timeline, self._house.new_header(name, session))
+        self._lead(timeline, name, lambda: self._house.new_header(name, session))
 
     def take_up(self, unfinished: Unfinished) -> None:
         """Show a run that was cut short, standing still at its bout; or say why it can't be led on."""
@@ -116,7 +120,7 @@ class Window(QMainWindow):
         if timeline is None:
             self._start.show_notice(GONE)
             return
-        self._lead(timeline, unfinished.header, unfinished.facts)
+        self._lead(timeline, unfinished.header.athlete, lambda: unfinished.header, unfinished.facts)
 
     def lay_down(self, unfinished: Unfinished) -> None:
         """Close a run that was cut short as it stands: abandoned, every rep kept."""
@@ -129,34 +133,36 @@ class Window(QMainWindow):
         self._keeper.append(unfinished.header.run_id, len(unfinished.facts), facts)
         self._keeper.ask(latest_unfinished, self._offer)
 
-    def _lead(self, timeline: Timeline, header: RunHeader, written: Sequence[Fact] = ()) -> None:
+    def _lead(
+        self,
+        timeline: Timeline,
+        name: str,
+        new_header: Callable[[], RunHeader],
+        written: Sequence[Fact] = (),
+    ) -> None:
         speaker, clock = self._house.choose_speaker(), self._house.make_clock()
-
-        def write(first: int, facts: Sequence[Fact]) -> None:
-            if isinstance(facts[0], RunBegan):
-                self._keeper.open_run(header, prescriptions(timeline))
-            self._keeper.append(header.run_id, first, facts)
-
+        write = RunWriter(self._keeper, new_header, prescriptions(timeline))
         sound = self._house.make_sound(timeline, speaker, clock)
         self._session = RunSession(timeline, clock, speaker, sound, write, written)
         self._session.moved.connect(self._on_moved)
-        self._athlete = header.athlete
+        self._athlete = name
         self._page = self._build_page(self._session)
         self._ticker.start()
         self._tidying.begin()
 
     def leave_session(self) -> None:
         """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
-        if self._session is None or self._page is None:
+        session, page = self._session, self._page
+        if session is None or page is None:
             return
-        self._ticker.stop()
-        self._session.close()
-        self._session.moved.disconnect(self._on_moved)
-        self._drop(self._page)
         self._session = self._page = None
+        self._ticker.stop()
         self._awake.hold(wanted=False)
         self._tidying.end()
+        self._drop(page)
         self._pages.setCurrentWidget(self._start)
+        session.close()
+        session.moved.disconnect(self._on_moved)
         self._keeper.ask(latest_unfinished, self._offer)
 
     def open_review(self) -> None:
@@ -206,16 +212,33 @@ class Window(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Keep what was done, then let everything go."""
-        self.leave_session()
-        self._awake.close()
-        self._keeper.close()
         event.accept()
-
-    def _save_latency(self, device: str, ms: int) -> None:
+        if self._closed:
+            return
+        self._closed = True
         try:
-            self._house.save_latency(device, ms)
+            self.leave_session()
+        finally:
+            self._awake.close()
+            self._finish_record()
+
+    def _finish_record(self) -> None:
+        again = QMessageBox.StandardButton.Retry
+        choices = again | QMessageBox.StandardButton.Discard
+        while (sentence := self._keeper.finish()) is not None:
+            if QMessageBox.warning(self, "Pacewright", f"{sentence}\n\n{UNWRITTEN}", choices) != again:
+                break
+        self._keeper.close()
+
+    def _or_say(self, act: Callable[[], object]) -> None:
+        self._start.show_notice("")
+        try:
+            act()
         except PacewrightError as error:
             self._start.show_notice(str(error))
+
+    def _save_latency(self, device: str, ms: int) -> None:
+        self._or_say(lambda: self._house.save_latency(device, ms))
 
     def _leave_review(self) -> None:
         self._pages.setCurrentWidget(self._start)
@@ -235,15 +258,23 @@ class Window(QMainWindow):
         if unfinished is None:
             self._start.offer(None)
             return
-        take_up, lay_down = partial(self.take_up, unfinished), partial(self.lay_down, unfinished)
+        take_up = partial(self._or_say, partial(self.take_up, unfinished))
+        lay_down = partial(self._or_say, partial(self.lay_down, unfinished))
         self._start.offer(Offer(unfinished.sentence, take_up, lay_down))
 
     def _on_failed(self, sentence: str) -> None:
+        if self._closed:
+            return
         if not self._record_open:
             self.broken.emit(sentence)
         elif self._page is None:
             QMessageBox.warning(self, "Pacewright", sentence)
         else:
+            self._show_trouble(sentence)
+
+    def _show_trouble(self, sentence: str) -> None:
+        self._trouble = sentence
+        if self._page is not None:
             self._page.show_trouble(sentence)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -262,13 +293,15 @@ class Window(QMainWindow):
         old_start, old_page = self._start, self._page
         showing_start = self._pages.currentWidget() is old_start
         self._start = self._build_start()
-        self._start.show_athletes([athlete.name for athlete in self._house.read_athletes()])
+        self._start.show_athletes(self._names, old_start.athlete)
+        self._start.show_notice(old_start.notice)
         self._offer(self._unfinished)
         self._drop(old_start)
         if showing_start:
             self._pages.setCurrentWidget(self._start)
         if self._session is not None and old_page is not None:
             self._page = self._build_page(self._session)
+            self._page.ask_again(old_page.question)
             self._drop(old_page)
 
     def _build_start(self) -> StartPage:
@@ -284,6 +317,7 @@ class Window(QMainWindow):
 
     def _build_page(self, session: RunSession) -> AthletePage:
         page = AthletePage(self._look(), session, self._athlete)
+        page.show_trouble(self._trouble)
         page.left.connect(self.leave_session)
         self._ticker.tick.connect(page.refresh)
         self._pages.addWidget(page)

@@ -1,112 +1,23 @@
 """The window with a real record behind it: nothing that was done is lost, and trouble is said in words."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QWidget
+from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
-from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline
 from app.domain.errors import StoreError
-from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
-from app.domain.records import RunOutcome, RunSummary
+from app.domain.records import RunOutcome
 from app.run.controller import Controller
 from app.run.intents import Begin, Tick
-from app.run.sounding import NoSound
 from app.store.database import Database
-from app.views.athlete.page import AthletePage
-from app.views.house import House, Wish
-from app.views.window import Window
-from tests.fakes import HandClock, RecordingSpeaker
-
-PLAN = """format = 1
-title = "Try-out"
-[[stage]]
-name = "One"
-kind = "activation"
-  [[stage.exercise]]
-  name = "Heel raise"
-  sets = 2
-  reps = 2
-  tempo = "2-1-1-0"
-  rest = 30
-"""
-
-
-class Rig:
-    """A window on a clock moved by hand and a database of its own."""
-
-    def __init__(self, qtbot: QtBot, folder: Path, open_record: Callable[[Path], Database]) -> None:
-        self.qtbot, self.clock = qtbot, HandClock(5_000)
-        self.database, self.plan = folder / "own.db", folder / "plan.toml"
-        self.plan.write_text(PLAN, encoding="utf-8")
-        self.saved: list[tuple[str, int]] = []
-        self.house = House(
-            fonts=wiring.resources_folder() / "fonts",
-            distance_m=3.0,
-            icon=wiring.resources_folder() / "pacewright.svg",
-            plans=(self.plan, folder / "missing.toml"),
-            open_record=lambda: open_record(self.database),
-            choose_speaker=RecordingSpeaker,
-            make_clock=lambda: self.clock,
-            make_sound=lambda _timeline, _speaker, _clock: NoSound(),
-            read_plan=wiring.read_plan,
-            parse_plan=wiring.parse_plan,
-            read_athletes=lambda: (Athlete("Hugo"), Athlete("Ines")),
-            save_latency=lambda device, ms: self.saved.append((device, ms)),
-            new_header=wiring.new_header,
-        )
-
-    def open(
-        self, session: WrittenPlan | None = None, broken: Callable[[str], object] | None = None
-    ) -> Window:
-        self.window = Window(self.house, Wish(session, "Hugo" if session else None), "Inter")
-        self.window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, False)
-        self.qtbot.addWidget(self.window)
-        if broken is not None:
-            self.window.broken.connect(broken)
-        self.window.show()
-        self.window.settle()
-        return self.window
-
-    @property
-    def page(self) -> QWidget:
-        """The page in sight."""
-        pages = self.window.centralWidget()
-        assert isinstance(pages, QStackedWidget)
-        shown = pages.currentWidget()
-        assert shown is not None
-        return shown
-
-    def press(self, key: Qt.Key) -> None:
-        self.qtbot.keyClick(self.page, key)
-
-    def wait(self, ms: int) -> None:
-        """Let the session's time pass in steps, each seen by the page as a tick of the screen."""
-        end = self.clock.at_ms + ms
-        while self.clock.at_ms < end:
-            self.clock.at_ms = min(self.clock.at_ms + 500, end)
-            page = self.page
-            assert isinstance(page, AthletePage)
-            page.refresh()
-
-    def click(self, words: str) -> None:
-        (button,) = [part for part in self.page.findChildren(QPushButton) if part.text() == words]
-        self.qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
-
-    def texts(self) -> str:
-        page = self.page
-        return "\n".join(label.text() for label in page.findChildren(QLabel) if label.isVisibleTo(page))
-
-    def runs(self) -> tuple[RunSummary, ...]:
-        with wiring.open_record(self.database) as database:
-            return database.queries.run_summaries()
+from tests.rig import Rig
 
 
 @pytest.fixture

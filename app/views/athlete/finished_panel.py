@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.domain.dose import Band
-from app.domain.fold import fold_run
+from app.domain.fold import fold_closing, fold_run
 from app.domain.plan import Side
 from app.domain.records import Fact, RunOutcome
 from app.domain.timeline import Timeline
@@ -50,6 +50,7 @@ class FinishedPanel(QWidget):
     def show_run(self, outcome: RunOutcome | None, facts: Sequence[Fact]) -> None:
         """Show the sum of a run that is over."""
         say(self._title, TITLES[outcome])
+        self._effort.show_value(fold_closing(facts).session_rpe)
         scheme = self._look.scheme
         for row, (name, side, done, asked) in enumerate(tally(self._timeline, facts)):
             side_text = "" if side is Side.BOTH else side_word(side).lower()
