@@ -1,6 +1,7 @@
 """What a database holds, by counts and by run, read from a file of any schema."""
 
 import sqlite3
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from hashlib import sha256
@@ -13,6 +14,7 @@ from app.store.looking import looking_at, number, tables_of
 DRAWN = frozenset({"bout_record", "run_course"})
 """Tables that are drawn from the facts and can be made anew."""
 
+_APART = frozenset({"run", "athlete"})
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 _RUNS = """
     SELECT run.id, athlete.name, plan.title, run.started_at, run.zone,
@@ -65,11 +67,15 @@ class HeldRun:
 
 @dataclass(frozen=True, slots=True)
 class Contents:
-    """What a database holds. `ratings` counts bouts with effort or pain stated, and sessions rated."""
+    """What a database holds. `ratings` counts bouts with effort or pain stated, and sessions rated.
+
+    `beside` has the keys of what is kept beside the runs, by table, where there is any.
+    """
 
     athletes: int
     ratings: int
     runs: tuple[HeldRun, ...]
+    beside: Mapping[str, frozenset[bytes]] = field(repr=False)
 
     @property
     def reps(self) -> int:
@@ -91,6 +97,7 @@ def contents_of(path: Path) -> Contents:
             number(connection, "SELECT count(*) FROM athlete"),
             number(connection, _RATINGS),
             tuple(_run(row, prints.get(row[0], nothing)) for row in connection.execute(_RUNS)),
+            _beside(connection),
         )
 
 
@@ -107,9 +114,22 @@ def _prints(connection: sqlite3.Connection) -> dict[bytes, bytes]:
         for run_id, *values in connection.execute(query):
             hashes.setdefault(run_id, sha256()).update(repr(values).encode())
     for table in sorted(tables_of(connection) - DRAWN - {"fact", "fold"}):
-        columns = {name for _, name, *_ in connection.execute(f'PRAGMA table_info("{table}")')}
-        if "run_id" in columns:
-            rows = f'SELECT run_id, count(*) FROM "{table}" GROUP BY run_id'  # noqa: S608 - its own table
+        for column in _columns(connection, table) & {"run_id", "subject_id"}:
+            rows = f'SELECT {column}, count(*) FROM "{table}" GROUP BY 1'  # noqa: S608 - its own table
             for run_id, count in connection.execute(rows):
                 hashes.setdefault(run_id, sha256()).update(repr((table, count)).encode())
     return {run_id: found.digest() for run_id, found in hashes.items()}
+
+
+def _beside(connection: sqlite3.Connection) -> dict[str, frozenset[bytes]]:
+    found = {}
+    for table in sorted(tables_of(connection) - _APART):
+        if "id" in _columns(connection, table):
+            keys = connection.execute(f'SELECT id FROM "{table}"')  # noqa: S608 - its own table
+            found[table] = frozenset(key for (key,) in keys)
+    return {table: keys for table, keys in found.items() if keys}
+
+
+def _columns(connection: sqlite3.Connection, table: str) -> frozenset[str]:
+    names = connection.execute("SELECT name FROM pragma_table_info(?)", (table,))
+    return frozenset(name for (name,) in names)

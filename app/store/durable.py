@@ -1,7 +1,8 @@
 """Files and folders that stay: private to their owner, and on the disk when a call returns."""
 
 import os
-from contextlib import suppress
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 
@@ -26,6 +27,16 @@ def put_in_place(part: Path, target: Path) -> None:
     _sync(part, os.O_RDWR)
     part.replace(target)
     sync_folder(target.parent)
+
+
+@contextmanager
+def part_beside(database: Path) -> Iterator[Path]:
+    """A path beside a database for a file in the making; what is left there in the end is taken away."""
+    part = database.with_name(f"{database.name}.{os.getpid()}.part")
+    try:
+        yield part
+    finally:
+        remove_with_journal(part)
 
 
 def sync_folder(folder: Path) -> None:

@@ -19,7 +19,7 @@ def set_aside(database: Path, at: datetime) -> Path | None:
 
     None where there was none. Raises StoreError when it is in use or cannot be moved.
     """
-    _let_it_settle(database)
+    let_it_settle(database)
     with _saying_what_stays(database):
         aside = _keep_aside(database, at)
         database.unlink(missing_ok=True)
@@ -32,7 +32,7 @@ def put_instead(part: Path, database: Path, at: datetime) -> Path | None:
 
     None where there was none. Raises StoreError when it is in use or cannot be moved.
     """
-    _let_it_settle(database)
+    let_it_settle(database)
     with _saying_what_stays(database):
         aside = _keep_aside(database, at)
         _drop_journal(database)
@@ -40,7 +40,7 @@ def put_instead(part: Path, database: Path, at: datetime) -> Path | None:
     return aside
 
 
-def _let_it_settle(database: Path) -> None:
+def let_it_settle(database: Path) -> None:
     """Take back an unfinished write, and see that nobody is at work on the database.
 
     Its journal would otherwise be played back into the file that comes in its place. A file too damaged to be

@@ -1,6 +1,5 @@
 """Going back to a backup: first the difference, then the change, which can be undone."""
 
-import os
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -8,7 +7,7 @@ from pathlib import Path
 from app.domain.errors import DamagedStoreError, StoreError
 from app.store.contents import Contents, HeldRun, contents_of
 from app.store.copying import copy_verified, is_sound, saying_which_copy
-from app.store.durable import make_private_folder, remove_with_journal
+from app.store.durable import make_private_folder, part_beside
 from app.store.replacing import put_instead
 
 
@@ -30,8 +29,18 @@ class Difference:
 
     @property
     def nothing(self) -> bool:
-        """Whether both hold the same runs."""
-        return self.present is not None and not (self.lost or self.gained or self.changed)
+        """Whether both hold the same."""
+        if self.present is None or self.lost or self.gained or self.changed:
+            return False
+        return self.present.athletes == self.backup.athletes and self.present.beside == self.backup.beside
+
+    def only_in_place(self, table: str) -> int:
+        """How many rows of a table beside the runs only the database in place has."""
+        return len(_keys(self.present, table) - _keys(self.backup, table))
+
+    def only_in_backup(self, table: str) -> int:
+        """How many rows of a table beside the runs only the backup has."""
+        return len(_keys(self.backup, table) - _keys(self.present, table))
 
 
 def restore_plan(database: Path, backup: Path) -> Difference:
@@ -72,13 +81,13 @@ def restore(database: Path, backup: Path, at: datetime) -> Path | None:
     _see_that_sound(backup)
     with saying_which_copy(database.parent):
         make_private_folder(database.parent)
-    part = database.with_name(f"{database.name}.{os.getpid()}.part")
-    copy_verified(backup, part)
-    try:
+    with part_beside(database) as part:
+        copy_verified(backup, part)
         return put_instead(part, database, at)
-    except BaseException:
-        remove_with_journal(part)
-        raise
+
+
+def _keys(contents: Contents | None, table: str) -> frozenset[bytes]:
+    return frozenset() if contents is None else contents.beside.get(table, frozenset())
 
 
 def _see_that_two(database: Path, backup: Path) -> None:

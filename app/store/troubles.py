@@ -28,7 +28,8 @@ _DAMAGED = (
     "it and of its newest backup, and `pacewright restore` lists the backups."
 )
 _NOT_OURS = (
-    "{path} is not a database of this program, and was left as it is. Choose another file with --database."
+    "{path} is not a database of this program, and was left as it is. Choose another file with --database; "
+    "if it was one, `pacewright recover` saves what can still be read of it."
 )
 _FULL = (
     "The disk that holds the database {path} is full. Free some room, then try again; what was saved before "

@@ -1,0 +1,184 @@
+"""Rows out of a damaged database: those its tables lead to, and those on pages that nothing leads to."""
+
+import sqlite3
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from app.store.pages import (
+    INDEX_INNER,
+    INDEX_LEAF,
+    TABLE_LEAF,
+    Page,
+    PagedFile,
+    Record,
+    Value,
+    walk,
+)
+
+Row = dict[str, Value]
+_FITS = {
+    "BLOB": bytes,
+    "VARCHAR": str,
+    "TEXT": str,
+    "INTEGER": int,
+    "BIGINT": int,
+    "BOOLEAN": int,
+    "FLOAT": float,
+}
+_TABLES = "SELECT name, wr FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
+_COLUMNS = 'SELECT name, type, "notnull", pk, dflt_value IS NOT NULL FROM pragma_table_info(?)'
+_SCHEMA_ROOT = 1
+_SCHEMA_COLUMNS = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column as a table declares it."""
+
+    name: str
+    kind: str
+    needed: bool
+    given: bool = False
+    """Whether a row may lack it, because it was added later and says what it is then."""
+
+    def fits(self, value: Value) -> bool:
+        """Whether the column may hold a value."""
+        if value is None:
+            return not self.needed
+        expected = _FITS.get(self.kind)
+        return expected is None or isinstance(value, expected)
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """How the rows of a table, or of an index (`table` None), lie in a file."""
+
+    table: str | None
+    columns: tuple[Column, ...]
+    by_rowid: bool
+    numbered: str | None = None
+    """The column that is another name of the rowid, and stored as NULL."""
+
+    def row(self, record: Record) -> Row | None:
+        """The row that a record holds, None where it cannot be one of these. Later columns may be missing."""
+        if len(record.values) > len(self.columns) or (record.rowid is None) == self.by_rowid:
+            return None
+        missing = self.columns[len(record.values) :]
+        if any(self.table is None or (column.needed and not column.given) for column in missing):
+            return None
+        row: Row = {}
+        for column, value in zip(self.columns, record.values, strict=False):
+            known = record.rowid if column.name == self.numbered else value
+            if not column.fits(known):
+                return None
+            row[column.name] = known
+        return row
+
+
+@dataclass(slots=True)
+class Salvaged:
+    """What was read of a damaged database: rows by table, those on pages that its tables lead to first.
+
+    `bad_cells` counts rows that could not be read, `unplaced` pages of rows that could belong to several
+    tables, `unread` bytes that the disk did not give back.
+    """
+
+    rows: dict[str, list[Row]] = field(default_factory=lambda: defaultdict(list))
+    bad_cells: int = 0
+    unplaced: int = 0
+    unread: int = 0
+
+
+def shapes_of(connection: sqlite3.Connection) -> list[Shape]:
+    """The shapes of all tables and indexes of a sound database."""
+    shapes = []
+    for table, without_rowid in connection.execute(_TABLES).fetchall():
+        if table.startswith("sqlite_"):
+            continue
+        found = connection.execute(_COLUMNS, (table,)).fetchall()
+        columns = {
+            name: Column(name, kind.partition("(")[0], bool(needed or pk), bool(given))
+            for name, kind, needed, pk, given in found
+        }
+        keys = [name for name, _, _, pk, _ in sorted(found, key=lambda one: one[3]) if pk]
+        alone = len(keys) == 1 and not without_rowid
+        numbered = keys[0] if alone and columns[keys[0]].kind == "INTEGER" else None
+        order = [*keys, *(name for name in columns if name not in keys)] if without_rowid else list(columns)
+        shapes.append(Shape(table, tuple(columns[name] for name in order), not without_rowid, numbered))
+        shapes += _indexes(connection, table, columns, keys if without_rowid else [])
+    return shapes
+
+
+def _indexes(
+    connection: sqlite3.Connection, table: str, columns: Mapping[str, Column], keys: Sequence[str]
+) -> list[Shape]:
+    shapes = []
+    names = connection.execute("SELECT name, origin FROM pragma_index_list(?)", (table,)).fetchall()
+    for name, origin in names:
+        if keys and origin == "pk":
+            continue
+        of_index = [name for (name,) in connection.execute("SELECT name FROM pragma_index_info(?)", (name,))]
+        rowid = Column("", "INTEGER", needed=True)
+        behind = [columns[key] for key in keys if key not in of_index] if keys else [rowid]
+        shapes.append(Shape(None, (*(columns[column] for column in of_index), *behind), by_rowid=False))
+    return shapes
+
+
+def salvage(file: PagedFile, shapes: Sequence[Shape]) -> Salvaged:
+    """Everything that can still be read of a damaged database with tables of these shapes."""
+    found = Salvaged(unread=file.unread)
+    placed: set[int] = set()
+    by_name = {shape.table: shape for shape in shapes if shape.table is not None}
+    for name, root in _roots(file):
+        shape = None if name is None else by_name.get(name)
+        for number, page in walk(file, root):
+            if number not in placed:
+                placed.add(number)
+                if shape is not None:
+                    _take(found, shape, page)
+    stray = (file.page(number) for number in range(1, file.count + 1) if number not in placed)
+    for lost in stray:
+        if lost is not None:
+            _place(found, shapes, lost)
+    return found
+
+
+def _roots(file: PagedFile) -> list[tuple[str | None, int]]:
+    """The roots of all tables by name, and of all indexes without, as far as the schema can be read."""
+    roots: list[tuple[str | None, int]] = [(None, _SCHEMA_ROOT)]
+    for _, page in walk(file, _SCHEMA_ROOT):
+        for record in page.records:
+            if len(record.values) != _SCHEMA_COLUMNS:
+                continue
+            kind, name, _, root, _ = record.values
+            if isinstance(name, str) and isinstance(root, int) and root > 1:
+                roots.append((name if kind == "table" else None, root))
+    return roots
+
+
+def _place(found: Salvaged, shapes: Sequence[Shape], page: Page) -> None:
+    """Take the rows of a page that nothing leads to, where they can be those of one table alone."""
+    if not page.records:
+        found.bad_cells += page.bad
+        return
+    fitting = [shape for shape in shapes if _all_fit(shape, page.records)]
+    tables = [shape for shape in fitting if shape.table is not None]
+    if len(fitting) == 1 and tables:
+        _take(found, tables[0], page)
+    elif tables:
+        found.unplaced += 1
+
+
+def _all_fit(shape: Shape, records: Iterable[Record]) -> bool:
+    return all(shape.row(record) is not None for record in records)
+
+
+def _take(found: Salvaged, shape: Shape, page: Page) -> None:
+    found.bad_cells += page.bad if page.kind in (TABLE_LEAF, INDEX_LEAF, INDEX_INNER) else 0
+    for record in page.records:
+        row = shape.row(record)
+        if row is None:
+            found.bad_cells += 1
+        else:
+            found.rows[shape.table or ""].append(row)
