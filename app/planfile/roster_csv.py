@@ -1,7 +1,5 @@
 """The CSV form of a roster, turned into what the TOML form would have said, every cell keeping its place."""
 
-import csv
-import io
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -9,20 +7,18 @@ from decimal import Decimal
 from typing import Any
 
 from app.domain.errors import Problem
+from app.planfile.csv_cells import Cell, records
 from app.planfile.positions import Place
 from app.planfile.report import MOST_PROBLEMS
 from app.planfile.shown import choices, shown, suggestion
 
 COLUMNS = ("name", "first", "exercise", "side", "load_kg", "reps", "notes")
-MOST_COLUMNS = 100
 MOST_ROWS = 20_000
 SIDES = ("left", "right", "both")
 
-_DELIMITERS = ",;\t"
 _RANGE = re.compile(r"\s*([0-9]+)\s*[-–]\s*([0-9]+)\s*\Z")
 _WHOLE = re.compile(r"\s*-?[0-9]{1,9}\s*\Z")
 _DECIMAL = re.compile(r"\s*-?[0-9]{1,9}\.[0-9]{1,9}\s*\Z")
-_GUARDED = re.compile(r"'(?=[-=+@\t\r])")
 
 
 @dataclass(slots=True)
@@ -48,14 +44,6 @@ class Sheet:
     def of_value(self, path: Place) -> tuple[int, int]:
         """The same: in a table of cells the value is its own key."""
         return self.of_key(path)
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """One cell: its text without blanks around it, and its line and column."""
-
-    text: str
-    place: tuple[int, int]
 
 
 Row = dict[str, Cell]
@@ -88,41 +76,10 @@ def parse_csv(text: str) -> Sheet:
 
 def _rows(text: str, sheet: Sheet) -> Iterator[Row]:
     """The rows below the first line, by column; what is wrong with the form of the file is taken down."""
-    records = _records(text, sheet)
-    columns = _columns(next(records, []), sheet)
+    read = records(text, sheet.tell)
+    columns = _columns(next(read, []), sheet)
     if columns:
-        yield from (_row(columns, cells, sheet) for cells in records if any(cell.text for cell in cells))
-
-
-def _records(text: str, sheet: Sheet) -> Iterator[list[Cell]]:
-    """The cells of every row, the first line included, as far as quotes match."""
-    lines = text.split("\n")
-    delimiter = max(_DELIMITERS, key=lines[0].count)
-    reader = csv.reader(io.StringIO(text), delimiter=delimiter, strict=True)
-    start = 0
-    try:
-        for values in reader:
-            yield _cells(values, lines[start], start + 1, delimiter)
-            start = reader.line_num
-    except csv.Error:
-        message = "this row cannot be read; close each quote, and write a quote in text twice"
-        sheet.tell((start + 1, 1), message)
-
-
-def _cells(values: list[str], line: str, number: int, delimiter: str) -> list[Cell]:
-    mark = re.escape(delimiter)
-    starts = [
-        match.start() for match in re.finditer(rf'(?:(?<={mark})|^)(?:"(?:[^"]|"")*"?|[^{mark}"])*', line)
-    ]
-    comma = delimiter == ";"
-    cells = []
-    for index, value in enumerate(values[:MOST_COLUMNS]):
-        text = _GUARDED.sub("", value.strip(), count=1) if value.strip().startswith("'") else value.strip()
-        if comma:
-            text = re.sub(r"\A(-?[0-9]+),([0-9]+)\Z", r"\1.\2", text)
-        column = starts[index] + 1 if index < len(starts) else len(line) + 1
-        cells.append(Cell(text, (number, column)))
-    return cells
+        yield from (_row(columns, cells, sheet) for cells in read if any(cell.text for cell in cells))
 
 
 def _columns(cells: list[Cell], sheet: Sheet) -> list[str]:
