@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
-from typing import Any, TypeVar, cast
+from typing import Any, Generic, TypeVar, cast
 
 from app.domain.correctable import FIELDS, Subject, as_native
 from app.domain.corrections import History, Target
@@ -97,3 +97,11 @@ def corrected(thing: Thing, target: Target, known: History) -> tuple[Thing, froz
     if not differing:
         return thing, frozenset()
     return replace(cast("Any", thing), **differing), frozenset(differing)
+
+
+@dataclass(frozen=True, slots=True)
+class Held(Generic[Thing]):
+    """A thing as corrected, and the names of the fields that differ from what was first written."""
+
+    thing: Thing
+    corrected: frozenset[str] = frozenset()

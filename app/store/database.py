@@ -12,7 +12,9 @@ from typing import Self
 from sqlalchemy import text
 
 from app.domain.errors import StoreError
+from app.store.answers import Answers
 from app.store.backup import back_up
+from app.store.corrections import Corrections
 from app.store.journal import StoreJournal
 from app.store.link import Link
 from app.store.migration import migrate, version_of
@@ -26,13 +28,19 @@ WAIT_S = 5.0
 
 
 class Database:
-    """An open record, for one thread at a time: `journal` writes, `queries` reads; `with` closes it."""
+    """An open record, for one thread at a time; `with` closes it.
+
+    `journal` writes runs and `queries` reads them, `answers` keeps and reads what is said beside them,
+    `corrections` sets right.
+    """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
         self._link = link
         self.path = link.path
         self.journal = StoreJournal(link, random_bytes)
         self.queries = Queries(link)
+        self.answers = Answers(link, random_bytes)
+        self.corrections = Corrections(link, random_bytes)
 
     def close(self) -> None:
         """Let go of the file; a second time does nothing."""

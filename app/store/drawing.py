@@ -1,6 +1,7 @@
 """Figures drawn from what was written: the rows of `bout_record` and `run_course` of a run, made anew."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +14,7 @@ from app.domain.records import Fact
 from app.store.conversions import course_columns, record_columns
 from app.store.correction_rows import corrections_about
 from app.store.facts import folded_facts, loose_facts
+from app.store.people import is_there
 from app.store.rows import BoutRecordRow, RunCourseRow, RunRow
 
 
@@ -40,7 +42,11 @@ def run_as_corrected(connection: Connection, path: Path, run_id: str) -> Correct
     if begun is None or not facts:
         return None
     known = history(corrections_about(connection, path, run_id))
-    return corrected_run(run_id, begun, fold_run(facts), fold_closing(facts), known)
+    run = corrected_run(run_id, begun, fold_run(facts), fold_closing(facts), known)
+    if run.begun.athlete != begun.athlete and not is_there(connection, run.begun.athlete):
+        # A correction may name an athlete whose row has not come yet, or is gone.
+        return replace(run, begun=replace(run.begun, athlete=begun.athlete))
+    return run
 
 
 def begun_of(connection: Connection, run_id: str) -> Begun | None:

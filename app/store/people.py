@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from datetime import datetime
 
-from sqlalchemy import Connection, insert, select
+from sqlalchemy import Connection, exists, insert, select
 
 from app.store.identity import RANDOM_BYTES, uuid7
 from app.store.rows import AthleteRow
@@ -37,3 +37,9 @@ def called(connection: Connection, ids: Iterable[str]) -> dict[str, str]:
     """What the athletes of these rows are called; rows that are not there are left out."""
     query = select(AthleteRow.id, AthleteRow.name).where(AthleteRow.id.in_(list(ids)))
     return {row.id: row.name for row in connection.execute(query)}
+
+
+def is_there(connection: Connection, athlete_id: str) -> bool:
+    """Whether there is an athlete's row of that name."""
+    query = select(exists().where(AthleteRow.id == athlete_id))
+    return bool(connection.execute(query).scalar_one())
