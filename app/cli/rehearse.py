@@ -2,11 +2,12 @@
 
 import argparse
 import json
+import signal
 import sys
 import tempfile
 import time
-from collections.abc import Callable
-from contextlib import ExitStack
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -40,7 +41,7 @@ def run(arguments: argparse.Namespace) -> int:
     from app.run.controller import Controller
     from app.run.rehearsal import rehearse
 
-    wait = _pace(arguments.speed)
+    pace = _pace(arguments.speed)
     written = wiring.read_plan(arguments.plan)
     athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
     timeline = compile_timeline(written.plan, athlete)
@@ -52,8 +53,9 @@ def run(arguments: argparse.Namespace) -> int:
             or Path(stack.enter_context(tempfile.TemporaryDirectory())) / wiring.DATABASE_NAME
         )
         database = stack.enter_context(wiring.open_record(path))
-        database.journal.open_run(header, prescriptions(timeline))
-        rehearse(Controller(timeline), database.journal, header.run_id, wait)
+        with _ended_between_steps(pace) as wait:
+            database.journal.open_run(header, prescriptions(timeline))
+            rehearse(Controller(timeline), database.journal, header.run_id, wait)
         report = recorded(database, header.run_id, timeline)
     sys.stdout.write(json.dumps(report, indent=2) + "\n" if arguments.json else as_text(report))
     return 0
@@ -65,6 +67,34 @@ def _pace(speed: float) -> Callable[[int], None]:
     if speed == 0:
         return lambda _step_ms: None
     return lambda step_ms: time.sleep(step_ms / 1000 / speed)
+
+
+@contextmanager
+def _ended_between_steps(pace: Callable[[int], None]) -> Iterator[Callable[[int], None]]:
+    """The pace, ended by Ctrl-C; what a step has begun to write is finished first."""
+    asked = waiting = False
+
+    def hear(_number: int, _frame: object) -> None:
+        nonlocal asked
+        asked = True
+        if waiting:
+            raise KeyboardInterrupt
+
+    def wait(step_ms: int) -> None:
+        nonlocal waiting
+        waiting = True
+        try:
+            if asked:
+                raise KeyboardInterrupt
+            pace(step_ms)
+        finally:
+            waiting = False
+
+    before = signal.signal(signal.SIGINT, hear)
+    try:
+        yield wait
+    finally:
+        signal.signal(signal.SIGINT, before)
 
 
 def recorded(database: "Database", run_id: str, timeline: "Timeline") -> dict[str, Any]:

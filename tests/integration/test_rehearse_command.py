@@ -1,17 +1,20 @@
 """`rehearse`: a whole session without a screen, and every way it can fail, in words."""
 
 import json
+import signal
 import sqlite3
 import subprocess
 import sys
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
 
 from app import wiring
 from app.__main__ import main
-from app.domain.records import RunOutcome
+from app.domain.records import Fact, RunEnded, RunOutcome
 from app.domain.tempo import parse_tempo
+from app.store.journal import StoreJournal
 from tests.waiting import wait_for_reps
 
 ROOT = Path(__file__).parents[2]
@@ -160,3 +163,35 @@ def test_ctrl_c_keeps_every_finished_rep_and_abandons_the_run(tmp_path: Path) ->
         (run,) = database.queries.run_summaries()
     assert run.outcome is RunOutcome.ABANDONED
     assert 2 <= run.reps_done < 100
+
+
+@pytest.mark.parametrize("before_the_writing", [True, False])
+def test_ctrl_c_while_a_rep_is_written_loses_neither_the_rep_nor_the_end(
+    before_the_writing: bool,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    append, written = StoreJournal.append, list[Fact]()
+    handler = signal.getsignal(signal.SIGINT)
+
+    def interrupted(journal: StoreJournal, run_id: str, first: int, facts: Sequence[Fact]) -> None:
+        interrupt = len(written) < 8 <= len(written) + len(facts)
+        written.extend(facts)
+        if interrupt and before_the_writing:
+            signal.raise_signal(signal.SIGINT)
+        append(journal, run_id, first, facts)
+        if interrupt and not before_the_writing:
+            signal.raise_signal(signal.SIGINT)
+
+    monkeypatch.setattr(StoreJournal, "append", interrupted)
+    plan = tmp_path / "slow.toml"
+    plan.write_text(SLOW, encoding="utf-8")
+    status, _, err = rehearse(plan, "--database", tmp_path / "own.db", capsys=capsys)
+    assert (status, err) == (130, "")
+    assert isinstance(written[-1], RunEnded)
+    with wiring.open_record(tmp_path / "own.db") as database:
+        (run,) = database.queries.run_summaries()
+        assert database.queries.facts_of(run.run_id) == tuple(written)
+    assert run.outcome is RunOutcome.ABANDONED
+    assert signal.getsignal(signal.SIGINT) is handler
