@@ -13,17 +13,22 @@ from app.domain.errors import UsageError
 from app.domain.plan import WrittenPlan
 from app.domain.records import RunHeader
 from app.domain.timeline import Timeline
+from app.store import places
 
 if TYPE_CHECKING:
+    from app.audio.bout_sound import Manner
     from app.audio.clocks import Clock
     from app.audio.run_sound import RunSound
     from app.audio.speaker.choice import Preference
     from app.audio.speaker.port import Speaker
+    from app.audio.trial import Trial
     from app.planfile.settings import Settings
+    from app.planfile.settings_edit import Changes
+    from app.store.backup import BackedUp
     from app.store.database import Database
 
 DATA_VARIABLE = "PACEWRIGHT_DATA"
-DATABASE_NAME = "pacewright.db"
+DATABASE_NAME = places.DATABASE_NAME
 SETTINGS_NAME = "settings.toml"
 
 
@@ -65,6 +70,18 @@ def open_record(path: Path, *, read_only: bool = False) -> "Database":
     from app.store.database import open_database
 
     return open_database(path, read_only=read_only)
+
+
+def back_up_record(path: Path) -> "BackedUp":
+    """See that the record in a file has a backup of today's state beside it. Raises StoreError."""
+    from app.store.backup import back_up
+
+    return back_up(path, places.backup_folder(path), now())
+
+
+def now() -> datetime:
+    """The present moment, in UTC."""
+    return datetime.now(UTC)
 
 
 def read_plan(path: Path) -> WrittenPlan:
@@ -109,34 +126,50 @@ def read_settings() -> "Settings":
     return read(settings_file())
 
 
-def save_latency(device: str, ms: int) -> None:
-    """Write down how late a device is. Raises PacewrightError."""
-    from app.planfile.settings import save_latency as save
+def save_settings(changes: "Changes") -> None:
+    """Write single settings into the person's file. Raises PacewrightError."""
+    from app.planfile.settings_edit import save_settings as save
 
-    save(settings_file(), device, ms)
+    save(settings_file(), changes)
 
 
 def make_sound(timeline: Timeline, speaker: "Speaker", clock: "Clock", settings: "Settings") -> "RunSound":
     """The sound of a run, as the settings say."""
-    from app.audio.bout_sound import Manner
     from app.audio.run_sound import RunSound
-    from app.audio.track import Volumes
     from app.audio.voice import Voice
 
-    manner = Manner(settings.cues, settings.language, Volumes(settings.tones, settings.voice))
-    return RunSound(timeline, speaker, clock, Voice(settings.language), manner)
+    return RunSound(timeline, speaker, clock, Voice(settings.language), _manner(settings))
+
+
+def make_trial(settings: "Settings") -> "Trial":
+    """A short invented bout, as the settings say."""
+    from app.audio.trial import Trial
+    from app.audio.voice import Voice
+
+    return Trial(choose_speaker(settings), Voice(settings.language), _manner(settings))
+
+
+def list_devices() -> tuple[str, ...]:
+    """Names of the outputs that a person can choose from."""
+    from app.audio.speaker.mini import list_devices as look
+
+    return look()
+
+
+def _manner(settings: "Settings") -> "Manner":
+    from app.audio.bout_sound import Manner
+    from app.audio.track import Volumes
+
+    volumes = Volumes(settings.tones, settings.voice)
+    return Manner(settings.cues, settings.language, volumes, settings.mute)
 
 
 def choose_speaker(settings: "Settings") -> "Speaker":
     """The best speaker that can be had of those asked for; silence, with a notice, where there is none."""
     from app.audio.speaker.choice import choose_speaker as choose
 
-    preference = "silent" if settings.mute else settings.speaker
-    speaker = choose(cast("Preference", preference), device=settings.device)
-    latency_ms = settings.latency_ms.get(speaker.name)
-    if latency_ms is not None:
-        speaker.latency_ms = latency_ms
-    return speaker
+    preference = cast("Preference", settings.speaker)
+    return choose(preference, device=settings.device, latency_ms=settings.latency_ms)
 
 
 def find_athlete(name: str, roster: Path | None) -> "Athlete":
@@ -186,7 +219,7 @@ def _known_zone(name: str) -> bool:
 
 def new_header(athlete: str, written: WrittenPlan, *, invented: bool = False) -> RunHeader:
     """The header of a run that begins now."""
-    now = datetime.now(UTC)
+    began = now()
     return RunHeader(
-        new_run_id(now), athlete, written.plan.title, written.text, now, local_zone_name(), invented
+        new_run_id(began), athlete, written.plan.title, written.text, began, local_zone_name(), invented
     )

@@ -66,9 +66,13 @@ class RecordingSpeaker:
     def warm_up(self) -> None:
         self.asked.append("warm up")
 
-    def play(self, samples: NDArray[np.int16]) -> None:
-        self.asked.append(f"play {len(samples) // 48} ms")
-        self.played.append(samples)
+    def play(self, samples: NDArray[np.int16], first: Callable[[], int] = lambda: 0) -> None:
+        rest = samples[first() :]
+        self.asked.append(f"play {len(rest) // 48} ms")
+        self.played.append(rest)
+
+    def set_loudness(self, share: float) -> None:
+        self.asked.append(f"loudness {share:g}")
 
     def stop(self) -> None:
         self.asked.append("stop")

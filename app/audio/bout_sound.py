@@ -18,11 +18,12 @@ OPEN_TAIL_MS = 2_000
 
 @dataclass(frozen=True, slots=True)
 class Manner:
-    """How a user wants to be led by ear: how much is said, in which language, how loud."""
+    """How a user wants to be led by ear: how much is said, in which language, how loud or not at all."""
 
     level: CueLevel = CueLevel.FULL
     language: str = "en"
     volumes: Volumes = FULL_VOLUME
+    muted: bool = False
 
 
 @dataclass(frozen=True, slots=True)

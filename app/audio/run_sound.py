@@ -1,6 +1,7 @@
 """The sound of a run: follows the run's stretches of time with one buffer each, rendered ahead."""
 
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
+from dataclasses import replace
 
 from app.audio.bout_sound import Entry, Manner, bout_sound, count_sound
 from app.audio.clocks import Clock
@@ -13,12 +14,15 @@ from app.domain.cue_words import TONGUES
 from app.domain.cues import CODA_MS
 from app.domain.records import BoutEnded, Fact, RepDone
 from app.domain.timeline import Timeline
+from app.run.sounding import Loudness, Making
 from app.run.state import RunState, Stand
 
 Wanted = tuple[int, Entry]
 """One buffer: the index of a bout, and how its sound is entered."""
 
 TEND_EACH_MS = 500
+WAKE_EACH_MS = 3_000
+"""After some five seconds of nothing a sound server lets the device sleep; to wake it would delay a bout."""
 
 
 class RunSound:
@@ -38,7 +42,10 @@ class RunSound:
         executors: tuple[Executor, Executor] | None = None,
     ) -> None:
         self._timeline, self._speaker, self._clock = timeline, speaker, clock
-        self._voice, self._manner = voice, manner or Manner()
+        asked = manner or Manner()
+        self._voice, self._manner = voice, replace(asked, volumes=asked.volumes.balance)
+        self._loudness = Loudness(round(asked.volumes.loudest * 100), asked.muted)
+        self._making: Making | None = None
         self._phrases: Future[dict[str, Spoken]] | None = None
         self._kitchen, self._desk = executors or (_thread("sound"), _thread("speaker"))
         self._ahead: dict[Wanted, Future[Stereo]] = {}
@@ -47,15 +54,36 @@ class RunSound:
         self._counted_out = False
         self._due: Wanted | None = None
         self._turns = 0
-        self._tended_ms = 0
+        self._tended_ms: int | None = None
 
     def prepare(self, state: RunState) -> None:
-        """Wake the device, and render the first bout while the athlete gets ready."""
+        """Wake the device, make the speech, and render the first bout while the athlete gets ready."""
+        self._stretch = state.stand
+        self.set_loudness(self._loudness)
         self._desk.submit(self._speaker.warm_up)
         if self._voice is not None:
-            tongue = TONGUES[self._manner.language]
-            self._phrases = self._voice.prepare(spoken_texts(self._timeline, self._manner.level, tongue))
+            self._phrases = self._kitchen.submit(self._speak, self._voice)
         self._fetch(_wanted(state, 0))
+
+    @property
+    def notice(self) -> str | None:
+        """Why there is no speech, None while there is."""
+        return None if self._voice is None else self._voice.notice
+
+    @property
+    def making(self) -> Making | None:
+        """How far speech has been made, None once it is."""
+        return self._making
+
+    @property
+    def loudness(self) -> Loudness:
+        """How loud it is; at 100 percent the louder of tones and voice is as loud as it can be."""
+        return self._loudness
+
+    def set_loudness(self, loudness: Loudness) -> None:
+        """Be as loud as that, what plays now included."""
+        self._loudness = loudness
+        self._desk.submit(self._speaker.set_loudness, loudness.share)
 
     def hear(self, facts: tuple[Fact, ...]) -> None:
         """Count aloud the reps of open-ended work; the last one closes the bout."""
@@ -74,19 +102,36 @@ class RunSound:
             self._stretch = stretch
         if running and self._due is not None:
             self._play_when_due(state, now_ms)
-        elif running and now_ms - self._tended_ms >= TEND_EACH_MS:
-            self._tended_ms = now_ms
-            self._desk.submit(self._speaker.tend)
+        else:
+            self._look_after(state.stand, now_ms)
 
     def close(self) -> None:
         """Be silent, and end both threads."""
         self._turns += 1
         self._desk.submit(self._speaker.stop)
         self._desk.submit(self._speaker.close)
-        for thread in (self._kitchen, self._desk):
-            thread.shutdown(wait=True)
         if self._voice is not None:
             self._voice.close()
+        for thread in (self._kitchen, self._desk):
+            thread.shutdown(wait=True, cancel_futures=thread is self._kitchen)
+
+    def _speak(self, voice: Voice) -> dict[str, Spoken]:
+        texts = spoken_texts(self._timeline, self._manner.level, TONGUES[self._manner.language])
+
+        def made(done: int, of: int) -> None:
+            self._making = Making(done, of) if done < of else None
+
+        made(0, len(texts))
+        return voice.prepare(texts, made).result()
+
+    def _look_after(self, stand: Stand, now_ms: int) -> None:
+        """Bring back what fell silent; keep the device awake while the run stands still."""
+        running = stand is Stand.RUNNING
+        last_ms = now_ms if self._tended_ms is None else self._tended_ms
+        self._tended_ms = last_ms
+        if stand is not Stand.ENDED and now_ms - last_ms >= (TEND_EACH_MS if running else WAKE_EACH_MS):
+            self._tended_ms = now_ms
+            self._desk.submit(self._speaker.tend if running else self._speaker.warm_up)
 
     def _turn(self, state: RunState, *, running: bool) -> None:
         entered_ms = state.anchor_ms if running else state.began_ms + (state.ended_ms or 0)
@@ -117,13 +162,12 @@ class RunSound:
         self._fetch_next(state)
 
     def _play(self, samples: Stereo, from_ms: int, state: RunState, turn: int) -> None:
-        if turn != self._turns:
-            return
+        if turn == self._turns:
+            self._speaker.play(samples, lambda: max(self._place_ms(state) - from_ms, 0) * PER_MS)
+
+    def _place_ms(self, state: RunState) -> int:
         latency = self._speaker.latency_ms
-        place = state.local_ms(self._clock.now_ms() - latency) + latency
-        rest = samples[max(place - from_ms, 0) * PER_MS :]
-        if rest.size:
-            self._speaker.play(rest)
+        return state.local_ms(self._clock.now_ms() - latency) + latency
 
     def _count(self, fact: RepDone, *, last: bool) -> None:
         self._speaker.play(count_sound(fact.rep, self._manner, self._spoken(), side=fact.side, last=last))

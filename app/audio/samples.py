@@ -32,3 +32,17 @@ def to_stereo(wave: Wave) -> Stereo:
 def silence(ms: int) -> Stereo:
     """So many ms of nothing."""
     return np.zeros((ms * PER_MS, CHANNELS), dtype=np.int16)
+
+
+def soften(samples: Stereo, share: float, into: Stereo) -> None:
+    """Write samples at a share, 0 to 1, of their loudness into an array of the same shape."""
+    if share == 1:
+        np.copyto(into, samples)
+    elif share == 0:
+        into.fill(0)
+    else:
+        np.multiply(samples, np.float32(share), out=into, casting="unsafe")
+
+
+NOTHING: Stereo = silence(0)
+"""No samples."""

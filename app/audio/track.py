@@ -24,6 +24,18 @@ class Volumes:
     tones: float = 1.0
     voice: float = 1.0
 
+    @property
+    def loudest(self) -> float:
+        """How loud the louder of both is."""
+        return max(self.tones, self.voice)
+
+    @property
+    def balance(self) -> "Volumes":
+        """Both against each other, the louder at 1."""
+        if not self.loudest:
+            return Volumes()
+        return Volumes(self.tones / self.loudest, self.voice / self.loudest)
+
 
 FULL_VOLUME = Volumes()
 

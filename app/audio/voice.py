@@ -45,6 +45,7 @@ class Voice:
         self._words_a_minute = words_a_minute
         self._say = say
         self._kept: dict[str, Spoken] = {}
+        self._closed = False
         self._worker = ThreadPoolExecutor(max_workers=1, thread_name_prefix="voice")
 
     def prepare(self, texts: Iterable[str], progress: Progress | None = None) -> "Future[dict[str, Spoken]]":
@@ -52,12 +53,15 @@ class Voice:
         return self._worker.submit(self._prepared, tuple(dict.fromkeys(texts)), progress)
 
     def close(self) -> None:
-        """End the thread; what waits is not made."""
+        """End the thread; what has not been made by now is not made."""
+        self._closed = True
         self._worker.shutdown(wait=True, cancel_futures=True)
 
     def _prepared(self, texts: tuple[str, ...], progress: Progress | None) -> dict[str, Spoken]:
         made: dict[str, Spoken] = {}
         for done, text in enumerate(texts, 1):
+            if self._closed:
+                break
             phrase = self._phrase(text)
             if phrase is not None:
                 made[text] = phrase

@@ -2,6 +2,7 @@
 
 import argparse
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -60,7 +61,12 @@ def _house(arguments: argparse.Namespace) -> "House":
         make_sound=lambda timeline, speaker, clock: wiring.make_sound(
             timeline, speaker, clock, _settings(arguments)
         ),
-        save_latency=wiring.save_latency,
+        read_settings=wiring.read_settings,
+        overrule=partial(_overruled, arguments),
+        save_settings=wiring.save_settings,
+        list_devices=wiring.list_devices,
+        try_speaker=wiring.choose_speaker,
+        make_trial=wiring.make_trial,
         read_plan=wiring.read_plan,
         parse_plan=wiring.parse_plan,
         read_athletes=lambda: wiring.read_athletes(roster),
@@ -69,10 +75,13 @@ def _house(arguments: argparse.Namespace) -> "House":
 
 
 def _settings(arguments: argparse.Namespace) -> "Settings":
+    return _overruled(arguments, wiring.read_settings())
+
+
+def _overruled(arguments: argparse.Namespace, settings: "Settings") -> "Settings":
     """The settings, the words of the command before those of the file."""
     from app.domain.cue_values import CueLevel
 
-    settings = wiring.read_settings()
     return replace(
         settings,
         speaker=arguments.sound or settings.speaker,

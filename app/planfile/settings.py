@@ -29,12 +29,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from pathlib import Path
 
-import tomlkit
-from tomlkit.exceptions import TOMLKitError
-from tomlkit.items import AoT
-
 from app.domain.cue_values import CueLevel
-from app.domain.errors import PacewrightError
 from app.domain.thresholds import DEFAULT, ThresholdError, Thresholds, thresholds_from
 from app.planfile.amounts import Count, Format
 from app.planfile.kinds import Refuse, Schema, Text, Word
@@ -184,33 +179,3 @@ def _settings(values: Values) -> Settings:
         distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
         thresholds=values.get("cautions", DEFAULT),
     )
-
-
-def save_latency(path: Path, device: str, ms: int) -> None:
-    """Write down how late a device is, leaving the rest of the file as it stands.
-
-    Raises PacewrightError when the file is not TOML or cannot be written.
-    """
-    try:
-        document = tomlkit.parse(read_text(path)) if path.exists() else tomlkit.document()
-        if "format" not in document:
-            document["format"] = FORMAT
-        rows = document.get("latency")
-        if not isinstance(rows, AoT):
-            rows = tomlkit.aot()
-            document["latency"] = rows
-        row = next((row for row in rows if row.get("device") == device), None)
-        if row is None:
-            row = tomlkit.table()
-            row["device"] = device
-            rows.append(row)
-            row = rows[-1]
-        row["ms"] = ms
-        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
-        part = path.with_name(f"{path.name}.part")
-        part.write_text(tomlkit.dumps(document), encoding="utf-8")
-        part.replace(path)
-    except TOMLKitError as error:
-        raise PacewrightError(f"{path} is not in order, so nothing was written to it: {error}") from error
-    except OSError as error:
-        raise PacewrightError(f"{path} cannot be written: {error.strerror}.") from error

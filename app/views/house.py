@@ -14,6 +14,9 @@ from app.run.sounding import Sounding
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
+    from app.audio.trial import Trial
+    from app.planfile.settings import Settings
+    from app.planfile.settings_edit import Changes
     from app.store.database import Database
 
 
@@ -21,8 +24,9 @@ if TYPE_CHECKING:
 class House:
     """Everything a window asks for. The callables are called when their thing is first needed.
 
-    `read_plan` raises FileProblemsError, `open_record` StoreError, `save_latency` PacewrightError; the
-    speaker never raises.
+    `read_plan` and `read_settings` raise FileProblemsError, `open_record` StoreError, `save_settings`
+    PacewrightError; speakers never raise. `overrule` gives settings as they hold while the program is open:
+    the words of the command go before those of the file.
     """
 
     fonts: Path
@@ -36,7 +40,12 @@ class House:
     read_plan: Callable[[Path], WrittenPlan]
     parse_plan: Callable[[str], WrittenPlan]
     read_athletes: Callable[[], tuple[Athlete, ...]]
-    save_latency: Callable[[str, int], None]
+    read_settings: "Callable[[], Settings]"
+    overrule: "Callable[[Settings], Settings]"
+    save_settings: "Callable[[Changes], None]"
+    list_devices: Callable[[], tuple[str, ...]]
+    try_speaker: "Callable[[Settings], Speaker]"
+    make_trial: "Callable[[Settings], Trial]"
     new_header: Callable[[str, WrittenPlan], RunHeader]
 
 

@@ -35,6 +35,7 @@ from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
     from app.store.database import Database
+    from app.views.sound.room import SoundRoom
 
 WINDOW_TO_BODY = 1080 / 22
 """Height of a window over that of its running text, from the sketches."""
@@ -77,6 +78,7 @@ class Window(QMainWindow):
         self._athlete = ""
         self._page: AthletePage | None = None
         self._review: QWidget | None = None
+        self._sound: SoundRoom | None = None
         self._pages = QStackedWidget()
         self.setCentralWidget(self._pages)
         self._built_height = self.height()
@@ -176,28 +178,9 @@ class Window(QMainWindow):
             self._pages.addWidget(self._review)
         self._pages.setCurrentWidget(self._review)
 
-    def open_calibration(self) -> None:
-        """Let the person set the picture by the sound."""
-        from app.views.calibration import CalibrationPage
-
-        speaker, clock = self._house.choose_speaker(), self._house.make_clock()
-        page = CalibrationPage(self._look(), clock, speaker, self._save_latency)
-
-        def leave() -> None:
-            self._ticker.stop()
-            self._ticker.tick.disconnect(page.refresh)
-            speaker.stop()
-            speaker.close()
-            self._pages.setCurrentWidget(self._start)
-            self._pages.removeWidget(page)
-            page.deleteLater()
-
-        page.left.connect(leave)
-        self._ticker.tick.connect(page.refresh)
-        self._pages.addWidget(page)
-        self._pages.setCurrentWidget(page)
-        page.setFocus()
-        self._ticker.start()
+    def open_sound(self) -> None:
+        """Let the person choose how they are led by ear."""
+        self._or_say(self._enter_sound)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """F11 is full screen; Esc leaves it, then the review."""
@@ -217,6 +200,7 @@ class Window(QMainWindow):
             return
         self._closed = True
         try:
+            self._leave_sound()
             self.leave_session()
         finally:
             self._awake.close()
@@ -237,8 +221,21 @@ class Window(QMainWindow):
         except PacewrightError as error:
             self._start.show_notice(str(error))
 
-    def _save_latency(self, device: str, ms: int) -> None:
-        self._or_say(lambda: self._house.save_latency(device, ms))
+    def _enter_sound(self) -> None:
+        from app.views.sound.room import SoundRoom
+
+        self._sound = SoundRoom(self._look(), self._house)
+        self._sound.left.connect(self._leave_sound)
+        self._pages.addWidget(self._sound)
+        self._pages.setCurrentWidget(self._sound)
+        self._sound.setFocus()
+
+    def _leave_sound(self) -> None:
+        room, self._sound = self._sound, None
+        if room is not None:
+            room.end()
+            self._pages.setCurrentWidget(self._start)
+            self._drop(room)
 
     def _leave_review(self) -> None:
         self._pages.setCurrentWidget(self._start)
@@ -309,7 +306,7 @@ class Window(QMainWindow):
         self.setPalette(palette(look.scheme))
         doors = (
             ("Review what was done", self.open_review),
-            ("Set sound and picture together", self.open_calibration),
+            ("Sound", self.open_sound),
         )
         start = StartPage(look, self._house.plans, self.choose_plan, doors)
         self._pages.addWidget(start)

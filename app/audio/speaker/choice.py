@@ -1,12 +1,12 @@
 """Which speaker plays: the best that can be had, tried anew at each buffer, and said when it is another."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Literal
 
 from app.audio.clocks import Clock, MonotonicClock
 from app.audio.samples import PER_MS, Stereo
 from app.audio.speaker.mini import MiniaudioSpeaker
-from app.audio.speaker.port import Speaker
+from app.audio.speaker.port import First, Speaker, from_the_start
 from app.audio.speaker.silent import SilentSpeaker
 from app.audio.speaker.simple import SimpleaudioSpeaker
 from app.domain.errors import SpeakerError
@@ -29,7 +29,6 @@ class SteadySpeaker:
         self._current: Speaker = self._choices[0]
         self._silent = SilentSpeaker()
         self._notice: str | None = None
-        self._shift_ms: int | None = None
         self._buffer: Stereo | None = None
         self._began_ms = self._tried_ms = 0
         self._has_sounded = False
@@ -51,22 +50,33 @@ class SteadySpeaker:
 
     @property
     def latency_ms(self) -> int:
-        """Time from `play` to the sound, the user's own figure before the speaker's."""
-        return self._current.latency_ms if self._shift_ms is None else self._shift_ms
+        """Time from `play` to the sound, of the speaker that played last or would play first."""
+        return self._current.latency_ms
 
     @latency_ms.setter
     def latency_ms(self, value: int) -> None:
-        self._shift_ms = value
+        self._current.latency_ms = value
 
     def warm_up(self) -> None:
         """Wake the first speaker that can be had."""
         self._buffer = None
         self._first(lambda speaker: speaker.warm_up())
 
-    def play(self, samples: Stereo) -> None:
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
         """Play samples in place of what plays now, on the first speaker that can be had."""
+
+        def begin() -> int:
+            frame = first()
+            self._began_ms = self._clock.now_ms() - frame // PER_MS
+            return frame
+
         self._buffer, self._began_ms = samples, self._clock.now_ms()
-        self._first(lambda speaker: speaker.play(samples))
+        self._first(lambda speaker: speaker.play(samples, begin))
+
+    def set_loudness(self, share: float) -> None:
+        """Play at this share of what the samples say, on whichever speaker."""
+        for speaker in (*self._choices, self._silent):
+            speaker.set_loudness(share)
 
     def stop(self) -> None:
         """Be silent at once."""
@@ -113,11 +123,16 @@ def _quietly(act: Callable[[], None]) -> None:
 
 
 def choose_speaker(
-    preference: Preference = "auto", *, device: str | None = None, clock: Clock | None = None
+    preference: Preference = "auto",
+    *,
+    device: str | None = None,
+    clock: Clock | None = None,
+    latency_ms: Mapping[str, int] | None = None,
 ) -> SteadySpeaker:
     """The speaker for a preference; silence where nothing else can be had, with a notice.
 
-    A named `device` is one of `mini.list_devices()` and is had through miniaudio only.
+    A named `device` is one of `mini.list_devices()` and is had through miniaudio only. `latency_ms` is what
+    the user has set, by the name of the speaker.
     """
     timer = clock or MonotonicClock()
     simple = SimpleaudioSpeaker(timer)
@@ -128,6 +143,8 @@ def choose_speaker(
         "miniaudio": (mini,),
         "silent": (SilentSpeaker(),),
     }
+    for speaker in orders[preference]:
+        speaker.latency_ms = (latency_ms or {}).get(speaker.name, speaker.latency_ms)
     return SteadySpeaker(orders[preference], timer)
 
 

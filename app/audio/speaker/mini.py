@@ -6,14 +6,14 @@ from typing import Any
 import numpy as np
 
 from app.audio.clocks import Clock, MonotonicClock
-from app.audio.samples import CHANNELS, RATE, Stereo
+from app.audio.samples import CHANNELS, NOTHING, RATE, Stereo, soften
 from app.audio.speaker.hush import hush_alsa
+from app.audio.speaker.port import First, from_the_start
 from app.domain.errors import SpeakerError
 
 BUFFER_MS = 200
 """The library's thread needs the interpreter for each buffer: beside busy threads 20 ms is too short."""
 STALLED_MS = 1_500
-_NOTHING: Stereo = np.zeros((0, CHANNELS), dtype=np.int16)
 
 
 def list_devices() -> tuple[str, ...]:
@@ -46,23 +46,31 @@ class MiniaudioSpeaker:
 
     def warm_up(self) -> None:
         """Open the device and let it play silence. Raises SpeakerError when there is none."""
-        self.play(_NOTHING)
+        if self._device is None or not self._device.running or self.lost:
+            self.play(NOTHING)
 
-    def play(self, samples: Stereo) -> None:
-        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
+        """Play samples from the `first` frame on in place of what plays now.
+
+        Raises SpeakerError when there is no device.
+        """
         self.stop()
         if self._device is None:
             self._device = self._open()
-        self._feed.take(np.ascontiguousarray(samples, dtype=np.int16))
+        self._feed.take(samples[first() :])
         try:
             self._device.start(self._feed.serve())
         except Exception as error:
             self.close()
             raise SpeakerError(f"The sound device could not be started ({error}).") from error
 
+    def set_loudness(self, share: float) -> None:
+        """Play at this share of what the samples say, once what the device holds has been played."""
+        self._feed.share = share
+
     def stop(self) -> None:
         """Be silent at once: what the device holds is thrown away."""
-        self._feed.take(_NOTHING)
+        self._feed.take(NOTHING)
         if self._device is None:
             return
         if self.lost:
@@ -114,8 +122,9 @@ class _Feed:
 
     def __init__(self, clock: Clock) -> None:
         self._clock = clock
-        self._place: tuple[Stereo, int] = (_NOTHING, 0)
+        self._place: tuple[Stereo, int] = (NOTHING, 0)
         self.asked_ms = 0
+        self.share = 1.0
 
     def take(self, samples: Stereo) -> None:
         """From now on these are handed out, from their beginning."""
@@ -129,7 +138,7 @@ class _Feed:
         return pieces
 
     def _pieces(self) -> Generator[Stereo, int, None]:
-        wanted = yield _NOTHING
+        wanted = yield NOTHING
         while True:
             self.asked_ms = self._clock.now_ms()
             place = self._place
@@ -137,10 +146,9 @@ class _Feed:
             piece = samples[begin : begin + wanted]
             if self._place is place:
                 self._place = (samples, begin + len(piece))
-            missing = wanted - len(piece)
-            if missing:
-                piece = np.concatenate((piece, np.zeros((missing, CHANNELS), dtype=np.int16)))
-            wanted = yield piece
+            given = np.zeros((wanted, CHANNELS), dtype=np.int16)
+            soften(piece, self.share, given[: len(piece)])
+            wanted = yield given
 
 
 def _devices() -> list[dict[str, Any]]:

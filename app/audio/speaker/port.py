@@ -1,8 +1,17 @@
 """What a speaker is: something that plays samples at once, in place of what it was playing."""
 
+from collections.abc import Callable
 from typing import Protocol
 
 from app.audio.samples import Stereo
+
+First = Callable[[], int]
+"""Asked for the frame to begin at when all else is ready, so that no time is lost after it was reckoned."""
+
+
+def from_the_start() -> int:
+    """The first frame."""
+    return 0
 
 
 class Speaker(Protocol):
@@ -30,8 +39,14 @@ class Speaker(Protocol):
     def warm_up(self) -> None:
         """Wake the device with a moment of silence, so that the first cue is not late."""
 
-    def play(self, samples: Stereo) -> None:
-        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
+        """Play samples from the `first` frame on in place of what plays now, nothing when it is past the end.
+
+        Raises SpeakerError when there is no device.
+        """
+
+    def set_loudness(self, share: float) -> None:
+        """Play at this share, 0 to 1, of what the samples say: what plays now and all that comes."""
 
     def stop(self) -> None:
         """Be silent at once."""

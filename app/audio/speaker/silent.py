@@ -1,6 +1,7 @@
 """No sound at all, for a machine without a device and for those who want none."""
 
 from app.audio.samples import Stereo
+from app.audio.speaker.port import First, from_the_start
 
 
 class SilentSpeaker:
@@ -16,8 +17,11 @@ class SilentSpeaker:
     def warm_up(self) -> None:
         """Nothing to wake."""
 
-    def play(self, samples: Stereo) -> None:
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
         """Nothing is heard."""
+
+    def set_loudness(self, share: float) -> None:
+        """Nothing is heard at any loudness."""
 
     def stop(self) -> None:
         """Silent it is."""

@@ -9,8 +9,9 @@ from typing import Any
 import numpy as np
 
 from app.audio.clocks import Clock, MonotonicClock
-from app.audio.samples import CHANNELS, PER_MS, RATE, Stereo, silence
+from app.audio.samples import CHANNELS, NOTHING, PER_MS, RATE, Stereo, silence, soften
 from app.audio.speaker.hush import hush_alsa
+from app.audio.speaker.port import First, from_the_start
 from app.domain.errors import SpeakerError
 
 TYPICAL_LATENCY_MS = 20
@@ -32,13 +33,15 @@ class SimpleaudioSpeaker:
         self._clock = clock or MonotonicClock()
         self._module: ModuleType | None = None
         self._playing: Any = None
-        self._samples: Stereo | None = None
-        self._until_ms = 0
+        self._meant: Stereo = NOTHING
+        self._sounding: Stereo = NOTHING
+        self._share = 1.0
+        self._began_ms = 0
 
     @property
     def lost(self) -> bool:
         """Whether its thread ended before the buffer did."""
-        if self._playing is None or self._clock.now_ms() >= self._until_ms - GRACE_MS:
+        if self._playing is None or self._passed_ms >= len(self._meant) // PER_MS - GRACE_MS:
             return False
         return not self._playing.is_playing()
 
@@ -46,29 +49,39 @@ class SimpleaudioSpeaker:
         """Play half a second of silence. Raises SpeakerError when there is no device."""
         self.play(silence(WARM_UP_MS))
 
-    def play(self, samples: Stereo) -> None:
-        """Play samples in place of what plays now. Raises SpeakerError when there is no device."""
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
+        """Play samples from the `first` frame on in place of what plays now.
+
+        Raises SpeakerError when there is no device.
+        """
         self.stop()
-        if not len(samples):
-            return
         module = self._load()
-        # The library reads this memory while it plays: a copy of our own can be silenced and cannot go away.
-        own = np.array(samples, dtype=np.int16, order="C")
+        # The library reads this memory while it plays: a copy of our own can be softened and cannot go away.
+        own = np.empty(samples.shape, dtype=np.int16)
+        soften(samples, self._share, own)
+        begin = first()
+        if begin >= len(own):
+            return
         try:
             with _short_queue():
-                self._playing = module.play_buffer(own, CHANNELS, own.itemsize, RATE)
+                self._playing = module.play_buffer(own[begin:], CHANNELS, own.itemsize, RATE)
         except Exception as error:
             raise SpeakerError(f"The sound device could not be opened ({error}).") from error
-        self._samples = own
-        self._until_ms = self._clock.now_ms() + len(own) // PER_MS
+        self._meant, self._sounding = samples[begin:], own[begin:]
+        self._began_ms = self._clock.now_ms()
+
+    def set_loudness(self, share: float) -> None:
+        """Play at this share of what the samples say, from what has not gone to the device yet on."""
+        self._share = share
+        here = max(self._passed_ms - GRACE_MS, 0) * PER_MS
+        soften(self._meant[here:], share, self._sounding[here:])
 
     def stop(self) -> None:
         """Be silent: what has not gone to the device yet becomes silence, and the thread is told to end."""
-        if self._samples is not None:
-            self._samples.fill(0)
+        self._sounding.fill(0)
         if self._playing is not None:
             self._playing.stop()
-        self._samples = self._playing = None
+        self._playing, self._meant, self._sounding = None, NOTHING, NOTHING
 
     def tend(self) -> None:
         """Nothing of its own to bring back: whoever holds the buffer does that."""
@@ -76,6 +89,10 @@ class SimpleaudioSpeaker:
     def close(self) -> None:
         """Fall silent."""
         self.stop()
+
+    @property
+    def _passed_ms(self) -> int:
+        return self._clock.now_ms() - self._began_ms
 
     def _load(self) -> ModuleType:
         if self._module is None:

@@ -1,13 +1,22 @@
 """The sound follows the run: one buffer a stretch of time, from the right place, silent when it should be."""
 
+import threading
+from concurrent.futures import Executor
+
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 
 from app.audio import run_sound
-from app.audio.bout_sound import Entry
+from app.audio.bout_sound import Entry, Manner
+from app.audio.espeak import VoiceError
 from app.audio.run_sound import RunSound, Wanted
+from app.audio.track import Volumes
+from app.audio.voice import Voice
 from app.domain.compiler import compile_timeline
+from app.domain.cue_texts import spoken_texts
+from app.domain.cue_values import CueLevel
+from app.domain.cue_words import ENGLISH
 from app.domain.cues import CODA_MS
 from app.domain.dose import Band, OwnPaceReps, TempoReps
 from app.domain.plan import Exercise, Plan, Stage, StageKind
@@ -15,6 +24,7 @@ from app.domain.tempo import parse_tempo
 from app.domain.timeline import Bout, Timeline
 from app.run.controller import Controller
 from app.run.intents import Begin, BeginNow, CountRep, EndBout, ExtendRest, Intent, Pause, Resume, Stop, Tick
+from app.run.sounding import Loudness, Making
 from tests.fakes import HandClock, ImmediateExecutor, RecordingSpeaker
 
 TWO_SETS = Exercise("Heel raise", TempoReps(Band.exactly(2), parse_tempo("2-1-1-0")), sets=2, rest_ms=30_000)
@@ -24,7 +34,15 @@ OWN = Exercise("Throw", OwnPaceReps(Band.exactly(3)))
 class Room:
     """A run and its sound, whose buffers hold their own place, in units of 100 ms, in every sample."""
 
-    def __init__(self, *exercises: Exercise, monkeypatch: pytest.MonkeyPatch, latency_ms: int = 0) -> None:
+    def __init__(
+        self,
+        *exercises: Exercise,
+        monkeypatch: pytest.MonkeyPatch,
+        latency_ms: int = 0,
+        voice: Voice | None = None,
+        manner: Manner | None = None,
+        threads: tuple[Executor, Executor] | None = None,
+    ) -> None:
         timeline = compile_timeline(Plan("Try-out", (Stage("One", StageKind.OTHER, exercises),)))
         self.controller, self.speaker, self.clock = (
             Controller(timeline),
@@ -33,13 +51,21 @@ class Room:
         )
         self.rendered: list[Wanted] = []
         monkeypatch.setattr(run_sound, "bout_sound", self._render)
-        threads = (ImmediateExecutor(), ImmediateExecutor())
-        self.sound = RunSound(timeline, self.speaker, self.clock, executors=threads)
+        self.manners: list[Manner] = []
+        self.sound = RunSound(
+            timeline,
+            self.speaker,
+            self.clock,
+            voice,
+            manner,
+            threads or (ImmediateExecutor(), ImmediateExecutor()),
+        )
         self.sound.prepare(self.controller.state)
 
     def _render(
-        self, _timeline: Timeline, bout: Bout, entry: Entry, _manner: object, _phrases: object
+        self, _timeline: Timeline, bout: Bout, entry: Entry, manner: Manner, _phrases: object
     ) -> NDArray[np.int16]:
+        self.manners.append(manner)
         self.rendered.append((bout.index, entry))
         places = np.arange(entry.from_ms, (bout.work_ms or 2_000) + CODA_MS) // 100
         return np.repeat(places, 48).astype(np.int16)[:, np.newaxis].repeat(2, axis=1)
@@ -52,6 +78,7 @@ class Room:
         return self
 
     def to(self, now: int) -> "Room":
+        self.do(Tick())
         while self.clock.at_ms < now:
             self.clock.at_ms = min(self.clock.at_ms + 250, now)
             self.do(Tick())
@@ -59,8 +86,8 @@ class Room:
 
     @property
     def asked(self) -> list[str]:
-        """What the speaker was asked, its regular tending aside."""
-        return [word for word in self.speaker.asked if word != "tend"]
+        """What the speaker was asked, its regular tending and its first loudness aside."""
+        return [word for word in self.speaker.asked[1:] if word != "tend"]
 
     @property
     def first_places_ms(self) -> list[int]:
@@ -168,3 +195,87 @@ def test_closing_is_silence_and_lets_the_device_go(monkeypatch: pytest.MonkeyPat
     room = Room(TWO_SETS, monkeypatch=monkeypatch).do(Begin())
     room.sound.close()
     assert room.asked[-2:] == ["stop", "close"]
+
+
+def test_the_run_begins_as_loud_as_asked_and_its_balance_is_kept(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, manner=Manner(volumes=Volumes(0.6, 0.3)))
+    assert room.speaker.asked[0] == "loudness 0.6"
+    assert room.sound.loudness == Loudness(60)
+    assert room.manners[0].volumes == Volumes(1.0, 0.5)
+
+
+def test_a_run_with_both_volumes_at_nought_can_be_made_louder(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, manner=Manner(volumes=Volumes(0.0, 0.0)))
+    assert room.speaker.asked[0] == "loudness 0"
+    room.sound.set_loudness(room.sound.loudness.louder())
+    assert room.asked[-1] == "loudness 0.1"
+    assert room.manners[0].volumes == Volumes(1.0, 1.0)
+
+
+def test_muting_and_its_end_leave_the_buffer_playing(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, manner=Manner(muted=True)).do(Begin()).to(8_000)
+    assert room.speaker.asked[0] == "loudness 0"
+    room.sound.set_loudness(room.sound.loudness.switched())
+    assert room.asked[-1] == "loudness 1"
+    assert len(room.speaker.played) == 1
+
+
+def test_the_device_is_kept_awake_while_the_run_stands_still(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch).to(10_000)
+    assert room.asked == ["warm up"] * 4
+    room.do(Begin()).to(16_000).do(Pause()).to(24_000)
+    assert room.asked[-3:] == ["stop", "warm up", "warm up"]
+    room.do(Stop()).to(40_000)
+    assert room.asked.count("warm up") == 6
+
+
+def test_speech_is_made_away_from_the_screen_and_tells_how_far_it_is(monkeypatch: pytest.MonkeyPatch) -> None:
+    seen: list[Making | None] = []
+
+    def say(*_: object) -> NDArray[np.int16]:
+        seen.append(room.sound.making)
+        return np.full(2_000, 900, dtype=np.int16)
+
+    room = Room(TWO_SETS, monkeypatch=monkeypatch)
+    room.sound._voice = Voice(say=say)
+    room.sound.prepare(room.controller.state)
+    texts = len(spoken_texts(room.controller.timeline, CueLevel.FULL, ENGLISH))
+    assert texts > 5
+    assert [(making.done, making.of) for making in seen if making] == [(done, texts) for done in range(texts)]
+    assert room.sound.making is None
+    assert room.sound.notice is None
+    room.sound.close()
+
+
+def test_why_there_is_no_speech_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    def refuse(*_: object) -> NDArray[np.int16]:
+        raise VoiceError("The library is missing.")
+
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, voice=Voice(say=refuse))
+    assert room.sound.notice == "No speech: The library is missing. Cues are tones only."
+    room.sound.close()
+
+
+def test_leaving_does_not_wait_for_speech_that_is_not_made(monkeypatch: pytest.MonkeyPatch) -> None:
+    from concurrent.futures import ThreadPoolExecutor
+
+    begun, go_on = threading.Event(), threading.Event()
+    said: list[str] = []
+
+    def say(text: str, *_: object) -> NDArray[np.int16]:
+        said.append(text)
+        begun.set()
+        go_on.wait(10)
+        return np.full(2_000, 900, dtype=np.int16)
+
+    threads = (ThreadPoolExecutor(1), ThreadPoolExecutor(1))
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, voice=Voice(say=say), threads=threads)
+    assert begun.wait(10)
+    leaving = threading.Thread(target=room.sound.close)
+    leaving.start()
+    while not room.sound._voice._closed:  # type: ignore[union-attr]
+        go_on.wait(0.001)
+    go_on.set()
+    leaving.join(10)
+    assert not leaving.is_alive()
+    assert len(said) == 1

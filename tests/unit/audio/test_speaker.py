@@ -1,5 +1,6 @@
 """The choice among speakers, and how it goes on when one of them fails."""
 
+import sys
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -8,7 +9,10 @@ import pytest
 from app.audio.clocks import MonotonicClock
 from app.audio.samples import CHANNELS, PER_MS, Stereo, silence
 from app.audio.speaker.choice import GONE, RETRY_MS, SteadySpeaker, choose_speaker
+from app.audio.speaker.mini import BUFFER_MS
+from app.audio.speaker.port import First, from_the_start
 from app.audio.speaker.silent import SilentSpeaker
+from app.audio.speaker.simple import SimpleaudioSpeaker
 from app.domain.errors import SpeakerError
 
 
@@ -37,12 +41,15 @@ class Device:
     def warm_up(self) -> None:
         self.play(silence(10))
 
-    def play(self, samples: Stereo) -> None:
+    def play(self, samples: Stereo, first: First = from_the_start) -> None:
         self.doings.append("play")
         if not self.there:
             raise SpeakerError(f"{self.name} is not there.")
         self.lost = False
-        self.played.append(samples)
+        self.played.append(samples[first() :])
+
+    def set_loudness(self, share: float) -> None:
+        self.doings.append(f"loudness {share:g}")
 
     def stop(self) -> None:
         self.lost = False
@@ -109,8 +116,9 @@ def test_a_device_that_vanishes_is_tried_again_each_second_and_taken_up_where_th
     steady.tend()
     assert (steady.name, steady.lost) == ("silent", True)
     assert steady.notice == GONE
-    for clock.at_ms in range(clock.at_ms, clock.at_ms + 3 * RETRY_MS, 50):
+    for _ in range(3 * RETRY_MS // 50):
         steady.tend()
+        clock.at_ms += 50
     assert device.doings.count("play") == 2 + 2
 
 
@@ -163,6 +171,99 @@ def test_the_latency_is_the_speakers_until_the_user_sets_one() -> None:
     assert steady.latency_ms == 180
 
 
+def test_each_speaker_keeps_the_latency_the_user_set_for_it() -> None:
+    known = {"simpleaudio": 35, "miniaudio": 180, "hall": 1}
+    assert choose_speaker("simpleaudio", latency_ms=known).latency_ms == 35
+    assert choose_speaker("miniaudio", latency_ms=known).latency_ms == 180
+    assert choose_speaker("miniaudio", device="Hall", latency_ms=known).latency_ms == BUFFER_MS
+
+
+def test_what_is_taken_up_again_is_reckoned_from_the_frame_it_was_begun_at() -> None:
+    clock, device = Hand(1_000), Device("first")
+    steady = SteadySpeaker((device,), clock)
+    buffer = numbered(6_000)
+    steady.play(buffer, lambda: 2_000 * PER_MS)
+    assert np.array_equal(device.played[0], buffer[2_000 * PER_MS :])
+    device.pull_out()
+    device.there = True
+    clock.at_ms += RETRY_MS
+    steady.tend()
+    assert np.array_equal(device.played[1], buffer[3_000 * PER_MS :])
+
+
+def test_a_loudness_holds_for_every_speaker_that_may_step_in() -> None:
+    first, second = Device("first"), Device("second")
+    SteadySpeaker((first, second), Hand()).set_loudness(0.4)
+    assert first.doings == second.doings == ["loudness 0.4"]
+
+
+class Library:
+    """A library that plays nothing and keeps hold of the memory it was given, as simpleaudio does."""
+
+    def __init__(self) -> None:
+        self.memory = silence(0)
+
+    def play_buffer(self, samples: Stereo, *_format: int) -> "Library":
+        self.memory = samples
+        return self
+
+    def is_playing(self) -> bool:
+        return True
+
+    def stop(self) -> None:
+        return
+
+
+@pytest.fixture
+def library(monkeypatch: pytest.MonkeyPatch) -> Library:
+    made = Library()
+    monkeypatch.setitem(sys.modules, "simpleaudio", made)
+    return made
+
+
+def test_what_plays_is_softened_where_it_has_not_been_heard_and_comes_back_as_it_was(
+    library: Library,
+) -> None:
+    clock = Hand()
+    speaker, buffer = SimpleaudioSpeaker(clock), np.full((5_000 * PER_MS, CHANNELS), 1_000, dtype=np.int16)
+    speaker.play(buffer)
+    clock.at_ms = 2_000
+    speaker.set_loudness(0)
+    here = library.memory[2_000 * PER_MS :]
+    assert not here.any()
+    assert library.memory[: 1_000 * PER_MS].all()
+    speaker.set_loudness(0.5)
+    assert np.all(here == 500)
+    speaker.set_loudness(1)
+    assert np.array_equal(here, buffer[2_000 * PER_MS :])
+    assert np.all(buffer == 1_000)
+
+
+def test_a_loudness_set_before_holds_for_what_is_played_next(library: Library) -> None:
+    speaker, buffer = SimpleaudioSpeaker(Hand()), np.full((100, CHANNELS), 1_000, dtype=np.int16)
+    speaker.set_loudness(0.25)
+    speaker.play(buffer)
+    assert np.all(library.memory == 250)
+
+
+def test_the_place_to_begin_at_is_asked_for_when_the_copy_is_made(library: Library) -> None:
+    clock, buffer = Hand(), numbered(1_000)
+    speaker = SimpleaudioSpeaker(clock)
+    speaker.play(buffer, lambda: 300 * PER_MS)
+    assert np.array_equal(library.memory, buffer[300 * PER_MS :])
+    library.memory = silence(0)
+    speaker.play(buffer, lambda: 1_000 * PER_MS)
+    assert library.memory.size == 0, "nothing is left to play"
+    speaker.stop()
+
+
+def test_a_stop_silences_the_memory_that_is_still_read(library: Library) -> None:
+    speaker = SimpleaudioSpeaker(Hand())
+    speaker.play(np.full((100, CHANNELS), 7, dtype=np.int16))
+    speaker.stop()
+    assert not library.memory.any()
+
+
 def test_closing_lets_every_device_go() -> None:
     first, second = Device("first"), Device("second")
     SteadySpeaker((first, second), Hand()).close()
@@ -200,6 +301,7 @@ def test_a_silent_speaker_takes_everything() -> None:
     for act in (speaker.warm_up, speaker.stop, speaker.tend, speaker.close):
         act()
     speaker.play(silence(5))
+    speaker.set_loudness(0.5)
     assert (speaker.notice, speaker.latency_ms) == ("Muted.", 0)
     assert silence(5).shape == (5 * PER_MS, CHANNELS)
 

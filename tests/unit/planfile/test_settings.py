@@ -1,13 +1,13 @@
-"""The settings file: defaults, every problem at once, and a latency written without touching the rest."""
+"""The settings file: defaults, what each key says, and every problem at once."""
 
 from pathlib import Path
 
 import pytest
 
 from app.domain.cue_values import CueLevel
-from app.domain.errors import FileProblemsError, PacewrightError
+from app.domain.errors import FileProblemsError
 from app.domain.thresholds import DEFAULT
-from app.planfile.settings import Settings, parse_settings, read_settings, save_latency
+from app.planfile.settings import Settings, parse_settings, read_settings
 
 WHOLE = """# mine
 format = 1
@@ -66,29 +66,6 @@ def test_all_problems_come_at_once_each_with_its_place() -> None:
         (8, 18),
     ]
     assert "session_minutes" in str(caught.value)
-
-
-def test_a_latency_is_written_beside_what_stands_there(tmp_path: Path) -> None:
-    path = tmp_path / "settings.toml"
-    path.write_text(WHOLE, encoding="utf-8")
-    save_latency(path, "miniaudio: Hall speakers", 180)
-    save_latency(path, "simpleaudio", 35)
-    assert read_settings(path).latency_ms == {"simpleaudio": 35, "miniaudio: Hall speakers": 180}
-    assert path.read_text(encoding="utf-8").startswith("# mine\n")
-
-
-def test_a_latency_makes_the_file_and_its_folder(tmp_path: Path) -> None:
-    path = tmp_path / "deep" / "settings.toml"
-    save_latency(path, "simpleaudio", 35)
-    assert read_settings(path) == Settings(latency_ms={"simpleaudio": 35})
-
-
-def test_a_file_that_is_no_toml_is_left_as_it_is(tmp_path: Path) -> None:
-    path = tmp_path / "settings.toml"
-    path.write_text("[[[", encoding="utf-8")
-    with pytest.raises(PacewrightError):
-        save_latency(path, "simpleaudio", 35)
-    assert path.read_text(encoding="utf-8") == "[[["
 
 
 def test_the_words_of_the_file_are_those_of_what_they_choose() -> None:

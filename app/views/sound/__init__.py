@@ -1,0 +1,1 @@
+"""How a person is led by ear: chosen, tried, and set against the picture."""

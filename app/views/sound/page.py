@@ -1,0 +1,179 @@
+"""The page of the sound: what plays it, how much is said in which language, how loud, and a test of it."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QHideEvent, QKeyEvent, Qt
+from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
+
+from app.planfile.settings import Settings
+from app.views.errands import Errands
+from app.views.lettering import Weight
+from app.views.sound.choices import SoundChoices
+from app.views.sound.words import latency_words, overruled_words
+from app.views.theme import Look
+from app.views.widgets.plain import card, label, quiet_button, say, strong_button
+
+if TYPE_CHECKING:
+    from app.audio.trial import Heard, Trial
+
+TEST, STOP_TEST = "Test", "Stop the test"
+MUTED = "Muted: nothing is heard of it."
+
+
+class SoundPage(QWidget):
+    """Takes a person's choices; what is kept of them is for others to write.
+
+    `kept` and `calibrate` carry the choices as settings, `left` says that they are to be forgotten.
+    """
+
+    kept = Signal(object)
+    calibrate = Signal(object)
+    left = Signal()
+
+    def __init__(
+        self,
+        look: Look,
+        settings: Settings,
+        overrule: Callable[[Settings], Settings],
+        list_devices: Callable[[], tuple[str, ...]],
+        make_trial: "Callable[[Settings], Trial]",
+    ) -> None:
+        super().__init__()
+        self._look, self._settings = look, settings
+        self._overrule, self._list_devices, self._make_trial = overrule, list_devices, make_trial
+        self._trial: Trial | None = None
+        self._looks, self._trials = Errands("sound devices", self), Errands("sound trial", self)
+        self._choices = SoundChoices(look, settings, self.look_for_devices)
+        self._choices.changed.connect(self._say_overruled)
+        self._test = strong_button(look, TEST, self.test)
+        self._told = label(look, pixels=look.sizes.heading, wrap=True)
+        self._notice = label(look, colour=look.scheme.notice, wrap=True)
+        self._overruled = label(look, colour=look.scheme.notice, wrap=True)
+        self._latency = label(look, colour=look.scheme.quiet, wrap=True)
+        self._lay_out()
+        self._say_overruled()
+        self.look_for_devices()
+
+    @property
+    def chosen(self) -> Settings:
+        """The settings as chosen here."""
+        return self._choices.put_into(self._settings)
+
+    def show_notice(self, sentence: str) -> None:
+        """Say in a sentence that something went wrong."""
+        say(self._notice, sentence)
+
+    def show_latency(self, speaker: str, ms: int) -> None:
+        """Take it that the sound of a speaker comes so late."""
+        known = {**self._settings.latency_ms, speaker: ms}
+        self._settings = replace(self._settings, latency_ms=known)
+        say(self._latency, latency_words(speaker, ms))
+
+    def look_for_devices(self) -> None:
+        """Look which outputs there are, away from the screen's thread."""
+        self._choices.show_looking()
+        self._looks.run(self._list_devices, self._choices.show_devices)
+
+    def test(self) -> None:
+        """Play the invented bout with what is chosen, or stop it."""
+        if self._trial is not None:
+            self._trial.stop()
+            return
+        trial = self._trial = self._make_trial(self.chosen)
+        self._say_test(STOP_TEST)
+        say(self._told, "Getting ready…")
+        self._trials.run(trial.begin, partial(self._show_heard, muted=self.chosen.mute))
+        self._trials.run(trial.wait, lambda _nothing: self._end_test())
+
+    def end(self) -> None:
+        """Stop what plays, and wait for nothing any more."""
+        if self._trial is not None:
+            self._trial.stop()
+        self._looks.close()
+        self._trials.close()
+
+    def keep(self) -> None:
+        """Have the choices kept."""
+        self.kept.emit(self.chosen)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the button reached, else keeps the choices; Esc forgets them."""
+        reached = self.focusWidget()
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+        elif isinstance(reached, QAbstractButton):
+            reached.click()
+        else:
+            self.keep()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Stop the test when the page is left."""
+        super().hideEvent(event)
+        if self._trial is not None:
+            self._trial.stop()
+
+    def _show_heard(self, heard: "Heard", *, muted: bool) -> None:
+        say(self._told, MUTED if muted else f"Plays through {heard.speaker}.")
+        self.show_notice("\n".join(heard.notices))
+
+    def _end_test(self) -> None:
+        self._trial = None
+        self._say_test(TEST)
+
+    def _say_test(self, words: str) -> None:
+        self._test.setText(words)
+        self._test.setAccessibleName(words)
+
+    def _say_overruled(self) -> None:
+        chosen = self.chosen
+        say(self._overruled, overruled_words(chosen, self._overrule(chosen)))
+
+    def _lay_out(self) -> None:
+        look = self._look
+        side = round(look.sizes.body * 3.2)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(side, side, side, round(side * 0.6))
+        column.setSpacing(look.sizes.body)
+        column.addWidget(label(look, "Sound", pixels=look.sizes.display, weight=Weight.SEMIBOLD))
+        row = QHBoxLayout()
+        row.setSpacing(side)
+        row.addWidget(self._choices, 7)
+        row.addLayout(self._trying(), 5)
+        column.addLayout(row)
+        column.addStretch(1)
+        column.addWidget(self._overruled)
+        foot = QHBoxLayout()
+        foot.addStretch(1)
+        foot.addWidget(quiet_button(look, "Leave it as it was  (Esc)", self.left.emit))
+        foot.addWidget(strong_button(look, "Keep it  (Enter)", self.keep))
+        column.addLayout(foot)
+
+    def _trying(self) -> QVBoxLayout:
+        look = self._look
+        frame = card(look)
+        inner = QVBoxLayout(frame)
+        edge = round(look.sizes.body * 1.8)
+        inner.setContentsMargins(edge, edge, edge, edge)
+        inner.setSpacing(look.sizes.body)
+        about = "A rep on the left, then one on the right: lower, hold, lift. Played as chosen here."
+        inner.addWidget(label(look, "Hear it", pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
+        inner.addWidget(label(look, about, wrap=True))
+        inner.addWidget(self._test)
+        inner.addWidget(self._told)
+        inner.addWidget(self._notice)
+        inner.addSpacing(look.sizes.body)
+        together = quiet_button(
+            look, "Set sound and picture together…", lambda: self.calibrate.emit(self.chosen)
+        )
+        inner.addWidget(together)
+        inner.addWidget(self._latency)
+        outer = QVBoxLayout()
+        outer.addWidget(frame)
+        outer.addStretch(1)
+        return outer
