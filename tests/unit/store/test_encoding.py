@@ -85,6 +85,16 @@ def test_a_rep_at_a_tempo_costs_at_most_eight_bytes() -> None:
     assert len(encode(reps)) <= 8 * len(reps)
 
 
+def test_the_first_rep_of_the_next_bout_costs_no_more_than_the_others() -> None:
+    before: list[Fact] = [
+        BoutBegan(5_000, 0, 1),
+        RepDone(9_000, 0, 1, 1, Side.LEFT, 5_000, 0),
+        BoutBegan(60_000, 1, 1),
+    ]
+    first = RepDone(64_000, 1, 1, 1, Side.LEFT, 60_000, 0)
+    assert len(encode([*before, first])) - len(encode(before)) <= 8
+
+
 def test_a_fault_that_comes_again_is_not_spelt_again() -> None:
     marks = [FaultMarked(0, 0, 1, rep, Side.LEFT, "trunk rolls back") for rep in range(1, 11)]
     assert encode(marks).count(b"trunk rolls back") == 1

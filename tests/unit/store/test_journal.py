@@ -23,6 +23,7 @@ from app.domain.records import (
     Fact,
     FaultMarked,
     RepDone,
+    RepMissed,
     RunBegan,
     RunEnded,
     RunHeader,
@@ -190,6 +191,12 @@ def test_a_fault_marked_after_the_fold_makes_its_rep_unclean(database: Database)
     for number in (5, 6):
         journal.append(RUN, number, [FaultMarked(15_000, 0, 1, 2, Side.LEFT, "trunk rolls")])
         assert drawn(database, RUN)[0][0]["reps_clean"] == 1
+
+
+def test_a_rep_left_out_is_neither_counted_nor_clean(database: Database) -> None:
+    begun(database, (*FACTS[:4], RepMissed(17_000, 0, 1, 3, Side.LEFT)))
+    ((record,), _) = drawn(database, RUN)
+    assert (record["reps_counted"], record["reps_clean"]) == (2, 2)
 
 
 def test_a_rating_long_after_the_end_is_seen(database: Database) -> None:
