@@ -41,6 +41,20 @@ class NewerStoreError(StoreError):
     """The database was made by a newer version of the program."""
 
 
+class PackError(PacewrightError):
+    """A pack, or a folder of tables, cannot be written, or is not to be trusted."""
+
+
+class MissingExtraError(PacewrightError):
+    """Something asked for needs a library that comes with an extra of the installation."""
+
+    def __init__(self, what: str, extra: str) -> None:
+        super().__init__(
+            f"{what} needs libraries that are not installed here. Install them with: "
+            f'pip install "pacewright[{extra}]".'
+        )
+
+
 class SpeakerError(PacewrightError):
     """No sound can be had from the device asked for."""
 

@@ -279,6 +279,7 @@ class RunSummary:
     to that bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too.
     `elapsed_ms` is None while the run has not ended; `outcome` None likewise. `session_rpe` is 0-10;
     `pain` is the highest stated in any bout. `corrected` names the figures that rest on a corrected value.
+    `imported` marks a run from a list of past training: only its day is known, and nothing of its reps.
     """
 
     run_id: str
@@ -295,3 +296,4 @@ class RunSummary:
     session_rpe: int | None
     pain: int | None
     corrected: frozenset[str] = frozenset()
+    imported: bool = False

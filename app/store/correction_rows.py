@@ -1,7 +1,7 @@
 """Corrections as rows of the database, and back."""
 
 import json
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -44,7 +44,7 @@ def correction_columns(correction: Correction) -> dict[str, Any]:
     }
 
 
-def as_correction(row: RowMapping) -> Correction:
+def as_correction(row: RowMapping | Mapping[str, Any]) -> Correction:
     """The correction of a row, an athlete named by their row. Raises ValueError when it is none."""
     target = Target(
         Subject(row["subject"]),

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
+from pathlib import Path
 
 from sqlalchemy import Connection, select, update
 
@@ -114,14 +115,23 @@ class Corrections:
         return correction
 
     def _draw(self, connection: Connection, subject: Subject, of: str) -> None:
-        if subject in _OF_A_RUN:
-            draw_run(connection, self._link.path, of)
-        elif subject is Subject.ATHLETE:
-            holding = self._history(connection, of).holding
-            target = Target(Subject.ATHLETE, of)
-            values = {
-                field: as_native(field, holding[target, field].after)
-                for field in FIELDS[Subject.ATHLETE]
-                if (target, field) in holding
-            }
+        draw_subject(connection, self._link.path, subject, of)
+
+
+def draw_subject(connection: Connection, path: Path, subject: Subject, of: str) -> None:
+    """Draw anew what follows from the corrections of a thing: the figures of its run, or an athlete's row.
+
+    Raises StoreError when what was written cannot be read.
+    """
+    if subject in _OF_A_RUN:
+        draw_run(connection, path, of)
+    elif subject is Subject.ATHLETE:
+        holding = history(corrections_about(connection, path, of)).holding
+        target = Target(Subject.ATHLETE, of)
+        values = {
+            field: as_native(field, holding[target, field].after)
+            for field in FIELDS[Subject.ATHLETE]
+            if (target, field) in holding
+        }
+        if values:
             connection.execute(update(AthleteRow).where(AthleteRow.id == of).values(values))

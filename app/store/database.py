@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 from enum import Enum
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import TYPE_CHECKING, Self
 
 from sqlalchemy import text
 
@@ -23,6 +23,9 @@ from app.store.queries import Queries
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
 from app.store.troubles import in_plain_words, is_folder, missing, newer, not_ours
 
+if TYPE_CHECKING:
+    from app.store.exchange import Exchange
+
 WAIT_S = 5.0
 """How long a file that another program is writing to is waited for."""
 
@@ -31,7 +34,7 @@ class Database:
     """An open record, for one thread at a time; `with` closes it.
 
     `journal` writes runs and `queries` reads them, `answers` keeps and reads what is said beside them,
-    `corrections` sets right.
+    `corrections` sets right, `exchange` hands on and takes in.
     """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
@@ -41,6 +44,13 @@ class Database:
         self.queries = Queries(link)
         self.answers = Answers(link, random_bytes)
         self.corrections = Corrections(link, random_bytes)
+
+    @property
+    def exchange(self) -> "Exchange":
+        """Hands on to other records, and takes in from them."""
+        from app.store.exchange import Exchange
+
+        return Exchange(self._link)
 
     def close(self) -> None:
         """Let go of the file; a second time does nothing."""

@@ -14,6 +14,7 @@ from app.domain.records import BoutPrescribed, BoutRecord, Fact, RunHeader, RunS
 from app.store.conversions import as_header, as_prescribed, as_summary
 from app.store.correction_rows import corrections_about
 from app.store.drawing import all_facts
+from app.store.exchange_rows import ImportedRow
 from app.store.link import Link
 from app.store.rows import (
     AthleteRow,
@@ -27,6 +28,7 @@ from app.store.rows import (
 
 _Query = Select[*tuple[Any, ...]]
 _Narrow = Callable[[_Query], _Query]
+_IMPORTED = exists().where(ImportedRow.run_id == RunRow.id)
 
 
 class Queries:
@@ -81,10 +83,10 @@ class Queries:
         return as_header(found)
 
     def unfinished_runs(self) -> tuple[RunHeader, ...]:
-        """The runs that began and have no end, the latest first."""
+        """The runs that were led, began and have no end, the latest first."""
         query = (
             _headers()
-            .where(RunCourseRow.run_id.is_not(None), RunCourseRow.outcome.is_(None))
+            .where(RunCourseRow.run_id.is_not(None), RunCourseRow.outcome.is_(None), ~_IMPORTED)
             .order_by(RunCourseRow.started_at.desc(), RunRow.id.desc())
         )
         with self._link.reading() as connection:
@@ -157,6 +159,7 @@ def _summaries(narrow: _Narrow) -> _Query:
             RunCourseRow.session_rpe,
             totals.c.pain,
             RunCourseRow.corrected,
+            _IMPORTED.label("imported"),
         )
         .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
         .join(AthleteRow, AthleteRow.id == RunCourseRow.athlete_id)
