@@ -45,10 +45,40 @@ def test_a_two_rep_plan_is_begun_paused_taken_up_and_finished_by_the_space_key(t
     assert "2 of 2" in desk.texts()
 
 
-def test_the_session_is_rated_when_it_is_over(two_reps: Desk) -> None:
-    desk = two_reps.press(Qt.Key.Key_Space).wait(14_000).press(Qt.Key.Key_6)
+def test_the_last_bout_and_then_the_session_are_rated_when_it_is_over(two_reps: Desk) -> None:
+    desk = two_reps.press(Qt.Key.Key_Space).wait(14_000)
+    assert "Heel raise, set 1" in desk.texts()
+    desk.press(Qt.Key.Key_1, Qt.Key.Key_0, Qt.Key.Key_2)
+    rated = [fact for fact in desk.facts if isinstance(fact, BoutRated)]
+    assert [(fact.bout, fact.rpe, fact.pain) for fact in rated] == [(0, 1, None), (0, 10, None), (0, None, 2)]
+    desk.press(Qt.Key.Key_1, Qt.Key.Key_0)
+    session = [fact.rpe for fact in desk.facts if isinstance(fact, SessionRated)]
+    assert session == [1, 10]
+    assert len([fact for fact in desk.facts if isinstance(fact, BoutRated)]) == 3
+
+
+def test_the_reps_of_the_last_bout_are_put_right_in_the_summary(two_reps: Desk) -> None:
+    desk = two_reps.press(Qt.Key.Key_Space).wait(14_000)
+    assert "2 of 2" in desk.texts()
+    desk.click("One rep fewer").wait(500)
+    assert "1 of 2" in desk.texts()
+    assert "2 of 2" not in desk.texts()
+
+
+def test_a_session_stopped_in_mid_bout_asks_about_that_bout(qtbot: QtBot) -> None:
+    desk = Desk(qtbot, TWO_REPS, sets=2).press(Qt.Key.Key_Space).wait(10_000).press(Qt.Key.Key_S)
+    desk.wait(1_000).press(Qt.Key.Key_S, Qt.Key.Key_3, Qt.Key.Key_8)
+    rated = [(fact.bout, fact.rpe, fact.pain) for fact in desk.facts if isinstance(fact, BoutRated)]
+    assert rated == [(0, 3, None), (0, None, 8)]
+    assert "see a licensed professional" in desk.texts()
+    assert "Session stopped" in desk.texts()
+
+
+def test_a_session_without_a_bout_begun_asks_about_none(two_reps: Desk) -> None:
+    desk = two_reps.press(Qt.Key.Key_Space).wait(1_000).press(Qt.Key.Key_S).wait(1_000).press(Qt.Key.Key_S)
+    assert "Reps done\n" not in desk.texts()
+    desk.press(Qt.Key.Key_6)
     assert isinstance(desk.facts[-1], SessionRated)
-    assert desk.facts[-1].rpe == 6
 
 
 def test_leaving_the_summary_says_so_once(two_reps: Desk, qtbot: QtBot) -> None:

@@ -22,11 +22,14 @@ OVER_LIMIT = (
 
 
 class BoutCard(QFrame):
-    """Asks about one bout; an answer goes out as an intent at once. Number keys answer effort, then pain."""
+    """Asks about one bout; an answer goes out as an intent at once. Number keys answer effort, then pain.
+
+    A `brief` one leaves out the faults that were marked.
+    """
 
     rated = Signal(object)
 
-    def __init__(self, look: Look, timeline: Timeline) -> None:
+    def __init__(self, look: Look, timeline: Timeline, *, brief: bool = False) -> None:
         super().__init__()
         self._look, self._timeline = look, timeline
         self._bout: Bout | None = None
@@ -41,12 +44,17 @@ class BoutCard(QFrame):
         self._warning = label(look, wrap=True, colour=look.scheme.attention, weight=Weight.SEMIBOLD)
         self._effort.answered.connect(lambda value: self._rate(rpe=value))
         self._pain.answered.connect(lambda value: self._rate(pain=value))
-        self._lay_out()
+        self._lay_out(brief=brief)
 
     @property
     def bout(self) -> int | None:
         """Index of the bout asked about."""
         return None if self._bout is None else self._bout.index
+
+    @property
+    def complete(self) -> bool:
+        """Whether effort and pain are both answered."""
+        return self._effort.value is not None and self._pain.value is not None
 
     def show_bout(self, bout: Bout, record: BoutRecord) -> None:
         """Ask about a bout of which this much is known."""
@@ -87,7 +95,7 @@ class BoutCard(QFrame):
     def _change_reps(self, by: int) -> None:
         self._rate(reps=max(self._reps + by, 0))
 
-    def _lay_out(self) -> None:
+    def _lay_out(self, *, brief: bool) -> None:
         look = self._look
         frame = card(look)
         inner = QVBoxLayout(frame)
@@ -99,8 +107,11 @@ class BoutCard(QFrame):
         inner.addWidget(self._effort)
         inner.addWidget(self._pain)
         inner.addWidget(self._warning)
-        inner.addWidget(label(look, "Faults marked", pixels=look.sizes.heading, colour=look.scheme.quiet))
-        inner.addWidget(self._faults)
+        heading = label(look, "Faults marked", pixels=look.sizes.heading, colour=look.scheme.quiet)
+        for part in (heading, self._faults):
+            inner.addWidget(part)
+            if brief:
+                part.hide()
         inner.addStretch(1)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)

@@ -9,12 +9,14 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from app.run.intents import Begin, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
+from app.run.sounding import Loudness
 from app.run.state import Doing, Stand
-from app.views.athlete.bout_card import PAIN_LIMIT
+from app.views.athlete.bout_card import PAIN_LIMIT, BoutCard
 from app.views.athlete.finished_panel import FinishedPanel
 from app.views.athlete.header import Header
 from app.views.athlete.key_page import KeyPage
-from app.views.athlete.keys import KEY_INTENTS
+from app.views.athlete.keys import KEY_INTENTS, LOUDNESS_KEYS
+from app.views.athlete.loudness_bar import LoudnessBar, loudness_words
 from app.views.athlete.paused_panel import Asking, PausedPanel, Question
 from app.views.athlete.ready_panel import ReadyPanel
 from app.views.athlete.rest_panel import RestPanel
@@ -26,6 +28,8 @@ from app.views.widgets.plain import label, say
 
 TEN_WITHIN_S = 0.8
 """A 0 pressed this soon after a 1 means 10."""
+SAID_FOR_S = 3.0
+"""A change of loudness is said on the screen for so long."""
 TWICE_WITHIN_MS = 500
 """A key pressed again this soon is one press that came twice: it ends nothing."""
 
@@ -45,6 +49,7 @@ class AthletePage(QWidget):
         self._look, self._session, self._now_s = look, session, now_s
         self._announced = ""
         self._one_at_s: float | None = None
+        self._changed_s: float | None = None
         self._halted_ms = 0
         self._trouble = ""
         timeline = session.timeline
@@ -56,6 +61,7 @@ class AthletePage(QWidget):
         self._rest = RestPanel(look, timeline, self.act)
         self._paused = PausedPanel(look, self.act)
         self._finished = FinishedPanel(look, timeline, self.act, self.left.emit)
+        self._loudness = LoudnessBar(look, self._change_loudness)
         self._panels = QStackedWidget()
         for panel in (self._ready, self._work, self._rest, self._paused, self._finished):
             self._panels.addWidget(panel)
@@ -65,6 +71,7 @@ class AthletePage(QWidget):
         layout.addWidget(self._header)
         layout.addWidget(self._notice)
         layout.addWidget(self._panels, 1)
+        layout.addWidget(self._loudness)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setStyleSheet(f"AthletePage {{ background: {look.scheme.ground}; }}")
         self.refresh()
@@ -77,6 +84,7 @@ class AthletePage(QWidget):
         self._show_notice(panel)
         self._header.setVisible(panel not in (self._ready, self._finished))
         self._header.show_snapshot(shown)
+        self._show_loudness(panel)
         if panel is self._work:
             self._work.show_snapshot(shown)
             self._announce(headline(shown, self._look.scheme).phase_text)
@@ -85,8 +93,10 @@ class AthletePage(QWidget):
         elif panel is self._paused:
             self._paused.show_snapshot(shown)
         elif panel is self._ready:
-            self._ready.show_notice(self._session.notice)
-        elif entered:
+            notices = filter(None, (self._session.notice, self._session.voice_notice))
+            self._ready.show_notice("\n".join(notices))
+            self._ready.show_making(self._session.making)
+        else:
             self._finished.show_run(shown.outcome, self._session.facts)
         if entered:
             self._panels.setCurrentWidget(panel)
@@ -112,7 +122,7 @@ class AthletePage(QWidget):
         if isinstance(intent, Resume | Stop):
             self._paused.ask(Asking.NOTHING)
         self._session.act(intent)
-        if isinstance(intent, RateBout) and (intent.pain or 0) > PAIN_LIMIT:
+        if isinstance(intent, RateBout) and (intent.pain or 0) > PAIN_LIMIT and not self._session.over:
             self._paused.ask(Asking.PAIN, intent)
             self._session.act(Pause())
         self.refresh()
@@ -124,6 +134,8 @@ class AthletePage(QWidget):
         key = Qt.Key(event.key())
         if key is Qt.Key.Key_F1:
             KeyPage(self._look, self).show()
+        elif key in LOUDNESS_KEYS:
+            self._change_loudness(LOUDNESS_KEYS[key])
         elif self._asks_about_pain:
             super().keyPressEvent(event)
         elif key is Qt.Key.Key_Space:
@@ -178,20 +190,35 @@ class AthletePage(QWidget):
         if panel is self._paused:
             self._paused.choose(number)
         elif panel is self._finished:
-            self._finished.answer_number(10 if ten else number)
+            self._answer(self._finished, number, ten=ten)
         elif panel is self._rest and shown.last_bout is not None:
-            if ten:
-                self._rest.card.make_ten()
-            else:
-                self._rest.card.answer_number(number)
+            self._answer(self._rest.card, number, ten=ten)
         elif shown.doing is Doing.WORK and panel is self._work and 1 <= number <= len(shown.exercise.faults):
             self.act(MarkFault(shown.exercise.faults[number - 1]))
         self.refresh()
+
+    def _answer(self, asking: BoutCard | FinishedPanel, number: int, *, ten: bool) -> None:
+        if ten:
+            asking.make_ten()
+        else:
+            asking.answer_number(number)
 
     def _panel(self, shown: Snapshot) -> QWidget:
         if shown.stand is Stand.RUNNING:
             return self._rest if shown.doing is Doing.GAP else self._work
         return {Stand.READY: self._ready, Stand.PAUSED: self._paused}.get(shown.stand, self._finished)
+
+    def _change_loudness(self, change: Callable[[Loudness], Loudness]) -> None:
+        self._session.set_loudness(change(self._session.loudness))
+        self._changed_s = self._now_s()
+        self.refresh()
+
+    def _show_loudness(self, panel: QWidget) -> None:
+        loudness = self._session.loudness
+        just_now = self._changed_s is not None and self._now_s() - self._changed_s < SAID_FOR_S
+        self._header.show_sound(loudness_words(loudness) if loudness.muted or just_now else "")
+        self._loudness.setVisible(panel in (self._ready, self._paused))
+        self._loudness.show_loudness(loudness)
 
     def _show_notice(self, panel: QWidget) -> None:
         of_sound = None if panel in (self._ready, self._finished) else self._session.notice
