@@ -52,8 +52,10 @@ def compute(over: threading.Event) -> None:
 
 
 def play_bout(speaker: SteadySpeaker) -> None:
-    """Play beside two busy threads and endless collections."""
+    """Play beside two busy threads and endless collections, frozen as when a session begins."""
     samples = known_bout()
+    gc.collect()
+    gc.freeze()
     over = threading.Event()
     busy = [threading.Thread(target=compute, args=(over,)) for _ in range(2)]
     for thread in busy:

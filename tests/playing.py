@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from tests.pulse import FIRST
+
 ROOT = Path(__file__).parents[1]
 
 
@@ -16,7 +18,7 @@ class Playing:
     def __init__(self, environment: Mapping[str, str], speaker: str, what: str) -> None:
         self.said: list[dict[str, Any]] = []
         self._process = subprocess.Popen(
-            [sys.executable, "-m", "tests.player", speaker, what],
+            [*FIRST, sys.executable, "-m", "tests.player", speaker, what],
             env=dict(environment),
             cwd=ROOT,
             text=True,

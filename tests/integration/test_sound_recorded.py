@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from tests.player import known_bout
 from tests.playing import Playing
-from tests.pulse import PulseAudio, installed, pulse_audio
+from tests.pulse import RATE, PulseAudio, installed, pulse_audio
 
 pytestmark = [
     pytest.mark.sound,
@@ -18,8 +18,7 @@ pytestmark = [
 EXACT = {"simpleaudio": 0, "miniaudio": 1}
 """Samples by which cues of a bout may be off against each other."""
 RECORDINGS = {"simpleaudio": 1, "miniaudio": 3}
-"""miniaudio needs the interpreter, and a machine overloaded from outside may starve it once; a misplaced cue is
-misplaced each time."""
+"""miniaudio waits for the interpreter: an overloaded machine may starve it once, not again and again."""
 SILENT_WITHIN_MS = 100
 FRAMES_A_MS = 48
 
@@ -37,14 +36,15 @@ def onsets(samples: NDArray[np.int16]) -> NDArray[np.int64]:
 
 
 def farthest_off(server: PulseAudio, speaker: str) -> int:
-    """Samples by which the farthest of the nine cues of a bout is off against the first, as recorded."""
+    """Samples by which the farthest of the nine cues is off against the first; a second when torn."""
     with server.recording() as recording:
         player = Playing(server.environment, speaker, "bout")
         assert player.hear() == {"speaker": speaker, "notice": None}
         assert player.end() == ""
     meant, heard = onsets(known_bout()), onsets(recording.samples())
     assert len(meant) == 9
-    assert len(heard) == len(meant)
+    if len(heard) != len(meant):
+        return RATE
     off = (heard - heard[0]) - (meant - meant[0])
     return int(np.max(np.abs(off)))
 
