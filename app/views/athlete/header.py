@@ -23,6 +23,7 @@ class Header(QWidget):
             part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._ladder = Ladder(look)
         self._stage = label(look, pixels=look.sizes.heading)
+        self._sound = label(look, pixels=look.sizes.heading, colour=look.scheme.notice)
         self._left = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         words = QVBoxLayout()
         words.addWidget(self._title)
@@ -31,6 +32,8 @@ class Header(QWidget):
         below.addWidget(self._stage)
         below.addSpacing(look.sizes.title)
         below.addStretch(1)
+        below.addWidget(self._sound)
+        below.addSpacing(look.sizes.body)
         below.addWidget(self._left)
         place = QVBoxLayout()
         place.addWidget(self._ladder, 0, Qt.AlignmentFlag.AlignRight)
@@ -40,6 +43,10 @@ class Header(QWidget):
         layout.setContentsMargins(side, round(side * 0.75), side, 0)
         layout.addLayout(words, 1)
         layout.addLayout(place)
+
+    def show_sound(self, words: str) -> None:
+        """Say in a few words how loud it is, or nothing."""
+        say(self._sound, words)
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show where the run stands."""

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QSizePolicy
 from app.domain.plan import Sides
 from app.domain.timeline import Timeline
 from app.domain.words import prescription_text
+from app.run.sounding import Making
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.widgets.plain import card, label, say, scrolling, strong_button
@@ -29,6 +30,8 @@ class ReadyPanel(QWidget):
         super().__init__()
         self._look, self._timeline = look, timeline
         self._notice = label(look, wrap=True, colour=look.scheme.notice)
+        self._making = label(look, colour=look.scheme.quiet)
+        self._making.hide()
         layout = QHBoxLayout(self)
         side = round(look.sizes.body * 3.2)
         layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
@@ -40,6 +43,11 @@ class ReadyPanel(QWidget):
         """Say what the athlete should know of the sound."""
         say(self._notice, notice or "")
         self._notice.setVisible(bool(notice))
+
+    def show_making(self, making: Making | None) -> None:
+        """Say how far speech has been made; nothing once it is."""
+        say(self._making, "" if making is None else f"Voice: {making.done} of {making.of} phrases")
+        self._making.setVisible(making is not None)
 
     def _plan_column(self, athlete: str) -> QVBoxLayout:
         look, plan = self._look, self._timeline.plan
@@ -94,6 +102,7 @@ class ReadyPanel(QWidget):
         column = QVBoxLayout()
         column.setSpacing(round(look.sizes.body * 0.6))
         column.addWidget(frame)
+        column.addWidget(self._making)
         column.addWidget(self._notice)
         column.addStretch(1)
         column.addWidget(strong_button(look, "I am ready  (Space)", begin), 0, Qt.AlignmentFlag.AlignRight)

@@ -11,7 +11,7 @@ from app.run.controller import Controller
 from app.run.intents import Intent, Stop, Tick
 from app.run.restore import restore
 from app.run.snapshot import Snapshot, snapshot
-from app.run.sounding import Sounding
+from app.run.sounding import Loudness, Making, Sounding
 from app.run.state import ready
 
 if TYPE_CHECKING:
@@ -77,6 +77,25 @@ class RunSession(QObject):
     def notice(self) -> str | None:
         """What the athlete should know of the sound."""
         return self._speaker.notice
+
+    @property
+    def voice_notice(self) -> str | None:
+        """Why there is no speech, None while there is."""
+        return self._sound.notice
+
+    @property
+    def making(self) -> Making | None:
+        """How far speech has been made, None once it is."""
+        return self._sound.making
+
+    @property
+    def loudness(self) -> Loudness:
+        """How loud the run is."""
+        return self._sound.loudness
+
+    def set_loudness(self, loudness: Loudness) -> None:
+        """Be as loud as that, at once."""
+        self._sound.set_loudness(loudness)
 
     @property
     def over(self) -> bool:

@@ -16,7 +16,7 @@ from app.views.widgets.plain import label, quiet_button, say
 
 Choice = TypeVar("Choice")
 
-LETTERS = 36
+LETTERS = 32
 WITH_DEVICE = ("auto", "miniaudio")
 """Speakers that play to an output by name."""
 
@@ -39,6 +39,7 @@ class SoundChoices(QWidget):
         self._mute.setFont(look.font(look.sizes.body))
         self._mute.setAccessibleName("Mute")
         self._mute.setChecked(settings.mute)
+        self._mute.setStyleSheet(_tick_style(look))
         self._found = label(look, pixels=look.sizes.small, colour=look.scheme.quiet)
         self._again = quiet_button(look, "Look again", look_again)
         self._speaker.currentIndexChanged.connect(self._allow_device)
@@ -84,10 +85,6 @@ class SoundChoices(QWidget):
 
     def _lay_out(self) -> None:
         look = self._look
-        beside = QHBoxLayout()
-        beside.addWidget(self._again)
-        beside.addWidget(self._found)
-        beside.addStretch(1)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(look.sizes.title)
@@ -101,11 +98,19 @@ class SoundChoices(QWidget):
             ("Loudness of the voice", self._voice),
             ("No sound at all", self._mute),
         )
-        for row, (words, part) in enumerate(rows):
-            grid.addWidget(self._name(words, part), row * 2, 0)
-            grid.addWidget(part, row * 2, 1)
-        grid.addLayout(beside, 3, 1)
+        places = (0, 1, 3, 4, 5, 6, 7)
+        for row, (words, part) in zip(places, rows, strict=True):
+            grid.addWidget(self._name(words, part), row, 0)
+            grid.addWidget(part, row, 1)
+        beside = QHBoxLayout()
+        beside.addWidget(self._again)
+        beside.addWidget(self._found)
+        beside.addStretch(1)
+        grid.addLayout(beside, 2, 1)
+        self.setTabOrder(self._device, self._again)
+        self.setTabOrder(self._again, self._cues)
         grid.setColumnStretch(1, 1)
+        grid.setRowStretch(len(rows) + 1, 1)
 
     def _name(self, words: str, part: QWidget) -> QLabel:
         name = label(self._look, words, colour=self._look.scheme.quiet)
@@ -119,3 +124,15 @@ def _fill(box: ChoiceBox, words: Mapping[Choice, str], chosen: Choice) -> None:
     for value, text in words.items():
         box.addItem(text, value)
     box.setCurrentIndex(list(words).index(chosen))
+
+
+def _tick_style(look: Look) -> str:
+    scheme, high = look.scheme, look.sizes.body
+    return (
+        f"QCheckBox {{ color: {scheme.ink}; padding: 4px;"
+        " border: 2px solid transparent; border-radius: 6px; }"
+        f"QCheckBox:focus {{ border-color: {scheme.quiet}; }}"
+        f"QCheckBox::indicator {{ width: {high}px; height: {high}px; border: 2px solid {scheme.quiet};"
+        f" border-radius: 5px; background: {scheme.panel}; }}"
+        f"QCheckBox::indicator:checked {{ background: {scheme.ink}; border: 5px solid {scheme.quiet}; }}"
+    )

@@ -47,11 +47,12 @@ def _style(look: Look) -> str:
     scheme, high = look.scheme, round(look.sizes.body * 1.1)
     bar = high // 3
     return (
-        f"QSlider {{ min-height: {high + 8}px; border: 2px solid transparent; border-radius: 6px; }}"
-        f"QSlider:focus {{ border-color: {scheme.quiet}; }}"
+        f"QSlider {{ min-height: {high + 8}px; }}"
         f"QSlider::groove:horizontal {{ height: {bar}px; background: {scheme.faint};"
         f" border-radius: {bar // 2}px; }}"
         f"QSlider::sub-page:horizontal {{ background: {scheme.accent}; border-radius: {bar // 2}px; }}"
         f"QSlider::handle:horizontal {{ width: {high}px; margin: {-(high - bar) // 2}px 0;"
         f" background: {scheme.ink}; border-radius: {high // 2}px; }}"
+        f"QSlider::handle:horizontal:focus {{ border: 4px solid {scheme.quiet};"
+        f" width: {high - 8}px; }}"
     )
