@@ -7,6 +7,7 @@ from typing import TypeVar
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QWidget
 
+from app.domain.cue_values import CueLevel
 from app.planfile.settings import Settings
 from app.views.sound.words import CUE_WORDS, LANGUAGE_WORDS, SPEAKER_WORDS, devices_offered
 from app.views.theme import Look
@@ -52,7 +53,7 @@ class SoundChoices(QWidget):
             settings,
             speaker=self._speaker.currentData(),
             device=self._device.currentData(),
-            cues=self._cues.currentData(),
+            cues=CueLevel(self._cues.currentData()),
             language=self._language.currentData(),
             tones=self._tones.percent / 100,
             voice=self._voice.percent / 100,
