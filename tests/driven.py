@@ -1,5 +1,7 @@
 """A run driven by any intents at any moments, and what must hold at each of them."""
 
+import random
+
 from hypothesis import strategies as st
 
 from app.domain.compiler import compile_timeline
@@ -40,6 +42,21 @@ DOSES = (
     Exercise("d", SignalReps(Band.exactly(3), 2_000), sides=Sides.LEFT),
     Exercise("e", OwnPaceReps(Band(2, 3)), sides=Sides.EACH),
     Exercise("f", WorkTime(Band.exactly(5_000))),
+)
+COMMON: tuple[Intent, ...] = (
+    *[Tick()] * 8,
+    *[CountRep()] * 3,
+    *[Resume()] * 4,
+    Begin(),
+    Pause(),
+    MarkMissed(),
+    EndBout(),
+    RedoBout(),
+    BeginNow(),
+    BeginNow(),
+    ExtendRest(),
+    MarkFault(),
+    MarkFault("x"),
 )
 INTENTS: st.SearchStrategy[Intent] = st.one_of(
     st.sampled_from(
@@ -83,6 +100,28 @@ def drive(timeline: Timeline, moments: list[tuple[Intent, int]]) -> tuple[Contro
         facts.extend(controller.handle(intent, now)[1])
         assert_legal(controller, now)
     return controller, facts, now
+
+
+def random_intent(chance: random.Random) -> Intent:
+    """Any intent, the common ones more often; now and then one that makes no sense."""
+    kind = chance.random()
+    if kind < 0.75:
+        return chance.choice(COMMON)
+    if kind < 0.9:
+        pain, reps = chance.choice([None, *range(11)]), chance.choice([None, 0, 3, 200])
+        return RateBout(chance.randint(-1, 20), reps, chance.choice([None, 4, 10]), pain)
+    if kind < 0.905:
+        return SkipExercise(chance.choice(list(SkipReason)), None, chance.choice([None, -1, 2, 30]))
+    return RateSession(chance.choice([None, 0, 7]))
+
+
+def drive_randomly(timeline: Timeline, chance: random.Random, count: int) -> list[Fact]:
+    """A run driven by so many random intents at random moments, its state checked after each."""
+    moments = [
+        (random_intent(chance), chance.choice((0, 1, 16, 250, 700, 1_900, 2_000, 2_001, 60_000, -400)))
+        for _ in range(count)
+    ]
+    return drive(timeline, moments)[1]
 
 
 def assert_legal(controller: Controller, now: int) -> None:
