@@ -102,10 +102,15 @@ def drive(timeline: Timeline, moments: list[tuple[Intent, int]]) -> tuple[Contro
     return controller, facts, now
 
 
+USUAL, ODD = (250, 700, 1_900, 2_000), (0, 1, 16, 2_001, 60_000, -400)
+
+
 def random_intent(chance: random.Random) -> Intent:
     """Any intent, the common ones more often; now and then one that makes no sense."""
     kind = chance.random()
-    if kind < 0.75:
+    if kind < 0.6:
+        return chance.choice((Tick(), Tick(), Resume(), CountRep()))
+    if kind < 0.8:
         return chance.choice(COMMON)
     if kind < 0.9:
         pain, reps = chance.choice([None, *range(11)]), chance.choice([None, 0, 3, 200])
@@ -118,8 +123,7 @@ def random_intent(chance: random.Random) -> Intent:
 def drive_randomly(timeline: Timeline, chance: random.Random, count: int) -> list[Fact]:
     """A run driven by so many random intents at random moments, its state checked after each."""
     moments = [
-        (random_intent(chance), chance.choice((0, 1, 16, 250, 700, 1_900, 2_000, 2_001, 60_000, -400)))
-        for _ in range(count)
+        (random_intent(chance), chance.choice(ODD if chance.random() < 0.1 else USUAL)) for _ in range(count)
     ]
     return drive(timeline, moments)[1]
 
