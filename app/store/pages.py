@@ -7,6 +7,7 @@ import os
 import struct
 from collections.abc import Iterator
 from dataclasses import dataclass
+from io import FileIO
 from pathlib import Path
 
 Value = None | int | float | str | bytes
@@ -46,7 +47,7 @@ class PagedFile:
     def __init__(self, path: Path) -> None:
         self._bytes, self.unread = _read(path)
         header = self._bytes[:_HEADER]
-        self.has_header = header.startswith(_MAGIC)
+        self.has_header = header.startswith(_MAGIC) and len(header) == _HEADER
         size = int.from_bytes(header[16:18], "big")
         size = 1 << 16 if size == 1 else size
         self._size = size if self.has_header and size in _SIZES else _USUAL_SIZE
@@ -128,7 +129,7 @@ def walk(file: PagedFile, root: int) -> Iterator[tuple[int, Page]]:
 def _read(path: Path) -> tuple[bytes, int]:
     """The bytes of a file, and how many of them the disk does not give back."""
     content, unread = bytearray(), 0
-    with path.open("rb", buffering=0) as file:
+    with open_raw(path) as file:
         size = file.seek(0, os.SEEK_END)
         for start in range(0, size, _USUAL_SIZE):
             length = min(_USUAL_SIZE, size - start)
@@ -140,6 +141,11 @@ def _read(path: Path) -> tuple[bytes, int]:
             unread += length - len(piece)
             content += piece.ljust(length, b"\0")
     return bytes(content), unread
+
+
+def open_raw(path: Path) -> FileIO:
+    """A file that is read straight from the disk."""
+    return FileIO(path)
 
 
 def _slice(data: bytes, at: int, length: int) -> bytes:

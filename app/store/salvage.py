@@ -26,6 +26,9 @@ _FITS = {
     "BOOLEAN": int,
     "FLOAT": float,
 }
+_LENGTHS = {"id": 16, "hash": 32}
+"""How long the names of rows are, by the last word of the column that holds them."""
+
 _TABLES = "SELECT name, wr FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
 _COLUMNS = 'SELECT name, type, "notnull", pk, dflt_value IS NOT NULL FROM pragma_table_info(?)'
 _SCHEMA_ROOT = 1
@@ -46,6 +49,8 @@ class Column:
         """Whether the column may hold a value."""
         if value is None:
             return not self.needed
+        if isinstance(value, bytes) and len(value) != _LENGTHS.get(self.name.rpartition("_")[2], len(value)):
+            return False
         expected = _FITS.get(self.kind)
         return expected is None or isinstance(value, expected)
 
@@ -145,16 +150,28 @@ def salvage(file: PagedFile, shapes: Sequence[Shape]) -> Salvaged:
 
 
 def _roots(file: PagedFile) -> list[tuple[str | None, int]]:
-    """The roots of all tables by name, and of all indexes without, as far as the schema can be read."""
+    """The roots of all tables by name, and of all indexes without, as far as the schema can be read.
+
+    Parts of it that nothing leads to any more are known by their look.
+    """
     roots: list[tuple[str | None, int]] = [(None, _SCHEMA_ROOT)]
-    for _, page in walk(file, _SCHEMA_ROOT):
+    reached = dict(walk(file, _SCHEMA_ROOT))
+    others = (file.page(number) for number in range(1, file.count + 1) if number not in reached)
+    for page in (*reached.values(), *(other for other in others if other and _is_of_schema(other))):
         for record in page.records:
             if len(record.values) != _SCHEMA_COLUMNS:
                 continue
             kind, name, _, root, _ = record.values
-            if isinstance(name, str) and isinstance(root, int) and root > 1:
+            if isinstance(name, str) and isinstance(root, int) and root > _SCHEMA_ROOT:
                 roots.append((name if kind == "table" else None, root))
     return roots
+
+
+def _is_of_schema(page: Page) -> bool:
+    return page.kind == TABLE_LEAF and all(
+        len(record.values) == _SCHEMA_COLUMNS and record.values[0] in ("table", "index")
+        for record in page.records
+    )
 
 
 def _place(found: Salvaged, shapes: Sequence[Shape], page: Page) -> None:
