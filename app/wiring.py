@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from app.store.database import Database
 
 DATA_VARIABLE = "PACEWRIGHT_DATA"
+STATE_VARIABLE = "PACEWRIGHT_STATE"
 DATABASE_NAME = places.DATABASE_NAME
 SETTINGS_NAME = "settings.toml"
 
@@ -60,6 +61,16 @@ def data_folder(asked: Path | None = None, environment: Mapping[str, str] | None
     return Path(platformdirs.user_data_dir("pacewright", appauthor=False))
 
 
+def state_folder(environment: Mapping[str, str] | None = None) -> Path:
+    """Where things wait that the data folder cannot take: as PACEWRIGHT_STATE says, else the user's own."""
+    named = (os.environ if environment is None else environment).get(STATE_VARIABLE)
+    if named:
+        return Path(named)
+    import platformdirs
+
+    return Path(platformdirs.user_state_dir("pacewright", appauthor=False))
+
+
 def database_file(asked: Path | None = None) -> Path:
     """The database: as asked, else in the data folder."""
     return asked if asked is not None else data_folder() / DATABASE_NAME
@@ -69,7 +80,7 @@ def open_record(path: Path, *, read_only: bool = False) -> "Database":
     """The record in a file, made when it is not there. Raises StoreError when it cannot be had."""
     from app.store.database import open_database
 
-    return open_database(path, read_only=read_only)
+    return open_database(path, read_only=read_only, spare=state_folder())
 
 
 def back_up_record(path: Path) -> "BackedUp":

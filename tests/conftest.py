@@ -19,7 +19,14 @@ settings.load_profile("repeatable")
 if not os.environ.get("DISPLAY") and not os.environ.get("WAYLAND_DISPLAY"):
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-PERSONAL = ("XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_CACHE_HOME", "XDG_STATE_HOME", "PACEWRIGHT_DATA")
+PERSONAL = (
+    "XDG_DATA_HOME",
+    "XDG_CONFIG_HOME",
+    "XDG_CACHE_HOME",
+    "XDG_STATE_HOME",
+    "PACEWRIGHT_DATA",
+    "PACEWRIGHT_STATE",
+)
 _numbers = count()
 
 

@@ -21,7 +21,10 @@ from app.store.migration import migrate, version_of
 from app.store.places import backup_folder
 from app.store.queries import Queries
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
-from app.store.troubles import in_plain_words, is_folder, missing, newer, not_ours
+from app.store.side_file import SideFile
+from app.store.side_intake import TakenIn, take_in
+from app.store.steady import SteadyJournal
+from app.store.troubles import gone, in_plain_words, is_folder, missing, newer, not_ours
 
 if TYPE_CHECKING:
     from app.store.exchange import Exchange
@@ -37,8 +40,9 @@ class Database:
     `corrections` sets right, `exchange` hands on and takes in.
     """
 
-    def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
+    def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
         self._link = link
+        self._spare = spare
         self.path = link.path
         self.journal = StoreJournal(link, random_bytes)
         self.queries = Queries(link)
@@ -51,6 +55,32 @@ class Database:
         from app.store.exchange import Exchange
 
         return Exchange(self._link)
+
+    def steadily(self, tell: Callable[[str | None], None]) -> SteadyJournal:
+        """A journal that goes on in a side file when this file cannot be written; `tell` gets what to say."""
+        side = None if self._spare is None else SideFile(self._spare, self.path)
+        return SteadyJournal(self, side, tell)
+
+    def take_in(self) -> TakenIn:
+        """Put in what earlier sessions left in side files. Raises StoreError, and leaves the files then."""
+        return TakenIn() if self._spare is None else take_in(self, self._spare)
+
+    def renew(self, wait_s: float) -> None:
+        """Connect to the file anew, and wait so long for its locks from here on.
+
+        Raises StoreError when it cannot be had, or another file or an empty one stands in its place.
+        """
+        self._link.renew(wait_s)
+        if _make_of(self._link) is not _Make.OURS:
+            raise gone(self.path)
+
+    def wait(self, wait_s: float) -> None:
+        """Wait so long for the locks of others from here on."""
+        self._link.wait(wait_s)
+
+    def holds_run(self, run_id: str) -> bool:
+        """Whether a run is written down."""
+        return run_id in self.queries.run_ids()
 
     def close(self) -> None:
         """Let go of the file; a second time does nothing."""
@@ -73,11 +103,13 @@ def open_database(
     *,
     read_only: bool = False,
     wait_s: float = WAIT_S,
+    spare: Path | None = None,
     random_bytes: Callable[[int], bytes] = os.urandom,
     now: Callable[[], datetime] = lambda: datetime.now(UTC),
 ) -> Database:
     """The record in a file; to write, the file is made and brought up to date as needed, backed up before.
 
+    `spare` is a folder elsewhere for what this file cannot take.
     Raises NewerStoreError when a newer version of the program made it, StoreError with what to do when it
     cannot be read, or written where that is asked.
     """
@@ -95,7 +127,7 @@ def open_database(
     except BaseException:
         link.close()
         raise
-    return Database(link, random_bytes)
+    return Database(link, random_bytes, spare)
 
 
 def _make_private(path: Path) -> None:

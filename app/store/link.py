@@ -2,10 +2,11 @@
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.pool import StaticPool
 
 from app.store.troubles import in_plain_words
@@ -34,8 +35,37 @@ class Link:
         self._wait_s = wait_s
         self._writing = False
         self._engine = self._new_engine()
-        with in_plain_words(path):
-            self._connection = self._engine.connect()
+        self._held: Connection | None = None
+        self._connected()
+
+    def _connected(self) -> Connection:
+        """The connection, made where there is none."""
+        if self._held is None:
+            with in_plain_words(self.path):
+                self._held = self._engine.connect()
+        return self._held
+
+    def renew(self, wait_s: float) -> None:
+        """Connect anew, and wait so long for a locked file from here on.
+
+        After a fault of the disk, or where the file was away for a while, an old connection may be of no use.
+        """
+        self._wait_s = wait_s
+        self._drop()
+        self._connected()
+
+    def wait(self, wait_s: float) -> None:
+        """Wait so long for a locked file from here on."""
+        self._wait_s = wait_s
+        self.outside_transactions(f"PRAGMA busy_timeout = {round(wait_s * 1000)}")
+
+    def _drop(self) -> None:
+        """Let go of the connection, whatever it says to that."""
+        held, self._held = self._held, None
+        with suppress(DBAPIError, sqlite3.Error):
+            if held is not None:
+                held.close()
+        self._engine.dispose()
 
     def _new_engine(self) -> Engine:
         engine = create_engine("sqlite+pysqlite://", creator=self._connect, poolclass=StaticPool)
@@ -65,26 +95,29 @@ class Link:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """A transaction that sees the database as it is at its first query."""
-        with in_plain_words(self.path), self._connection.begin():
-            yield self._connection
+        connection = self._connected()
+        with in_plain_words(self.path), connection.begin():
+            yield connection
 
     @contextmanager
     def writing(self) -> Iterator[Connection]:
         """A transaction that holds the write lock from its start; durable once left without an error."""
+        connection = self._connected()
         self._writing = True
         try:
-            with in_plain_words(self.path), self._connection.begin():
-                yield self._connection
+            with in_plain_words(self.path), connection.begin():
+                yield connection
         finally:
             self._writing = False
 
     def outside_transactions(self, statement: str) -> None:
         """Run a statement that does nothing within a transaction, such as a PRAGMA."""
         with in_plain_words(self.path):
-            self._connection.connection.cursor().execute(statement)
+            self._connected().connection.cursor().execute(statement)
 
     def close(self) -> None:
         """Let go of the file; a second time does nothing."""
         with in_plain_words(self.path):
-            self._connection.close()
+            if self._held is not None:
+                self._held.close()
             self._engine.dispose()

@@ -100,6 +100,11 @@ def damaged(path: Path) -> DamagedStoreError:
     return DamagedStoreError(_DAMAGED.format(path=path))
 
 
+def gone(path: Path) -> StoreError:
+    """The file that was open is not there any more."""
+    return StoreError(_GONE.format(path=path))
+
+
 def in_use(path: Path) -> StoreError:
     """Another program holds the file."""
     return StoreError(_IN_USE.format(path=path))

@@ -65,7 +65,7 @@ class Window(QMainWindow):
         self._keeper = RecordKeeper(house.open_record, self)
         self._keeper.failed.connect(self._on_failed)
         self._keeper.opened.connect(self._on_opened)
-        self._keeper.caught_up.connect(lambda: self._show_trouble(""))
+        self._keeper.troubled.connect(self._show_trouble)
         self._record_open = False
         self._trouble = ""
         self._unfinished: Unfinished | None = None
@@ -122,6 +122,7 @@ class Window(QMainWindow):
         if timeline is None:
             self._start.show_notice(GONE)
             return
+        self._keeper.recall(unfinished.header, unfinished.prescribed, unfinished.facts)
         self._lead(timeline, unfinished.header.athlete, lambda: unfinished.header, unfinished.facts)
 
     def lay_down(self, unfinished: Unfinished) -> None:
@@ -132,6 +133,7 @@ class Window(QMainWindow):
         if timeline is not None:
             stopped = restore(timeline, unfinished.facts, gone_ms)
             facts = handle(timeline, stopped, Stop(), gone_ms)[1]
+        self._keeper.recall(unfinished.header, unfinished.prescribed, unfinished.facts)
         self._keeper.append(unfinished.header.run_id, len(unfinished.facts), facts)
         self._keeper.ask(latest_unfinished, self._offer)
 
@@ -163,6 +165,7 @@ class Window(QMainWindow):
         self._tidying.end()
         self._drop(page)
         self._pages.setCurrentWidget(self._start)
+        self._start.show_notice(self._trouble)
         session.close()
         session.moved.disconnect(self._on_moved)
         self._keeper.ask(latest_unfinished, self._offer)
@@ -273,6 +276,8 @@ class Window(QMainWindow):
         self._trouble = sentence
         if self._page is not None:
             self._page.show_trouble(sentence)
+        elif not self._closed:
+            self._start.show_notice(sentence)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Build the pages anew, with letters to match, once the window has another size for good."""

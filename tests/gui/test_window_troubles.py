@@ -18,6 +18,7 @@ from app.domain.records import Fact, RunHeader, RunOutcome
 from app.run.sounding import NoSound
 from app.store.journal import StoreJournal
 from app.views.athlete.page import AthletePage
+from app.views.worker import LOOKS_A_TRY
 from tests.rig import Rig
 
 FULL = "The disk is full."
@@ -82,16 +83,56 @@ def _tells(rig: Rig, sentence: str) -> bool:
     return sentence in rig.texts()
 
 
+def test_what_waits_beside_when_the_window_closes_is_read_in_by_the_next(
+    rig: Rig, disk: Disk, qtbot: QtBot
+) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    disk.full = True
+    rig.wait(9_500)
+    rig.window.close()
+    assert [run.reps_done for run in rig.runs()] == []
+    disk.full = False
+    rig.open()
+    qtbot.waitUntil(lambda: bool(rig.runs()), timeout=3_000)
+    (run,) = rig.runs()
+    assert (run.reps_done, run.outcome) == (1, RunOutcome.ABANDONED)
+
+
+def test_a_trouble_that_outlasts_the_session_is_said_on_the_start_page_and_goes(
+    rig: Rig, disk: Disk, qtbot: QtBot
+) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_Space)
+    disk.full = True
+    rig.wait(9_500)
+    qtbot.waitUntil(lambda: _tells(rig, FULL), timeout=3_000)
+    rig.window.leave_session()
+    assert FULL in rig.texts()
+    disk.full = False
+    for _ in range(LOOKS_A_TRY):
+        rig.window._keeper.look()
+    qtbot.waitUntil(lambda: FULL not in rig.texts(), timeout=3_000)
+    assert sum(run.reps_done for run in rig.runs()) == 1
+
+
 @pytest.mark.parametrize(("answers", "kept"), [(("Retry",), 1), (("Discard",), 0)])
-def test_closing_with_something_unwritten_asks_whether_to_try_again(
-    answers: tuple[str, ...], kept: int, rig: Rig, disk: Disk, monkeypatch: pytest.MonkeyPatch
+def test_closing_with_something_kept_nowhere_but_in_memory_asks_whether_to_try_again(
+    answers: tuple[str, ...],
+    kept: int,
+    rig: Rig,
+    disk: Disk,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     said: list[str] = []
     left = list(answers)
+    (tmp_path / "no folder").touch()
+    monkeypatch.setenv("PACEWRIGHT_STATE", str(tmp_path / "no folder"))
 
     def answer(_parent: object, _title: str, text: str, _choices: object) -> QMessageBox.StandardButton:
         said.append(text)
-        disk.full = False
+        disk.full = left[0] == "Discard"
         return QMessageBox.StandardButton[left.pop(0)]
 
     monkeypatch.setattr(QMessageBox, "warning", answer)
@@ -102,6 +143,7 @@ def test_closing_with_something_unwritten_asks_whether_to_try_again(
     rig.window.close()
     assert len(said) == 1
     assert FULL in said[0]
+    disk.full = False
     assert sum(run.reps_done for run in rig.runs()) == kept
 
 

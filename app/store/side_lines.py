@@ -1,0 +1,112 @@
+"""Lines of a side file: what a journal was told, each line a checksum and what it guards, as JSON."""
+
+import json
+from base64 import b64decode, b64encode
+from collections.abc import Iterator, Sequence
+from dataclasses import asdict, dataclass, field, fields
+from datetime import datetime
+from typing import Any
+from zlib import crc32
+
+from app.domain.plan import Side, StageKind
+from app.domain.records import BoutPrescribed, Fact, RunHeader
+from app.store.encoding import decode, encode
+
+FORMAT = 1
+
+
+@dataclass(slots=True)
+class KeptRun:
+    """A run as far as it was told: who and what, where that was told, and its facts by number."""
+
+    run_id: str
+    header: RunHeader | None = None
+    prescribed: tuple[BoutPrescribed, ...] = ()
+    facts: dict[int, Fact] = field(default_factory=dict)
+
+    def stretches(self) -> Iterator[tuple[int, list[Fact]]]:
+        """The facts in pieces without a gap: the number of the first, and the facts."""
+        first, piece = 0, list[Fact]()
+        for number in sorted(self.facts):
+            if piece and number != first + len(piece):
+                yield first, piece
+                piece = []
+            first = first if piece else number
+            piece.append(self.facts[number])
+        if piece:
+            yield first, piece
+
+    def add(self, first_number: int, facts: Sequence[Fact]) -> None:
+        """Take facts in; a number that is there already is left as it is."""
+        for number, fact in enumerate(facts, first_number):
+            self.facts.setdefault(number, fact)
+
+
+def run_line(header: RunHeader, prescribed: Sequence[BoutPrescribed]) -> bytes:
+    """The line that says that a run exists."""
+    who = {**asdict(header), "started_at": header.started_at.isoformat()}
+    return _line({"run": who, "prescribed": [asdict(bout) for bout in prescribed]})
+
+
+def facts_line(run_id: str, first_number: int, facts: Sequence[Fact]) -> bytes:
+    """The line that holds some facts of a run."""
+    body = b64encode(encode(facts)).decode()
+    return _line({"run_id": run_id, "first": first_number, "facts": body})
+
+
+def read_lines(data: bytes) -> tuple[dict[str, KeptRun], int]:
+    """The runs that some lines tell of, by UUID, and how many lines could not be read.
+
+    A line that was cut off, as by the death of the program, is one of those.
+    """
+    runs: dict[str, KeptRun] = {}
+    unread = 0
+    for line in data.split(b"\n"):
+        if not line.strip():
+            continue
+        try:
+            _take(runs, _checked(line))
+        except (ValueError, KeyError, TypeError, AttributeError):
+            unread += 1
+    return runs, unread
+
+
+def _take(runs: dict[str, KeptRun], said: dict[str, Any]) -> None:
+    if "run" in said:
+        header = _header(said["run"])
+        prescribed = tuple(_bout(bout) for bout in said["prescribed"])
+        run = runs.setdefault(header.run_id, KeptRun(header.run_id))
+        run.header, run.prescribed = header, prescribed
+    else:
+        facts = decode(b64decode(said["facts"], validate=True))
+        runs.setdefault(said["run_id"], KeptRun(said["run_id"])).add(int(said["first"]), facts)
+
+
+def _line(said: dict[str, Any]) -> bytes:
+    text = _canonical({"format": FORMAT, **said})
+    return f"[{crc32(text.encode())},{text}]\n".encode()
+
+
+def _checked(line: bytes) -> dict[str, Any]:
+    checksum, said = json.loads(line)
+    if crc32(_canonical(said).encode()) != checksum:
+        raise ValueError("a line is not what was written")
+    if said.pop("format") != FORMAT:
+        raise ValueError("a line of another format")
+    return dict(said)
+
+
+def _canonical(said: object) -> str:
+    return json.dumps(said, sort_keys=True, separators=(",", ":"))
+
+
+def _header(said: dict[str, Any]) -> RunHeader:
+    return RunHeader(**{**said, "started_at": datetime.fromisoformat(said["started_at"])})
+
+
+def _bout(said: dict[str, Any]) -> BoutPrescribed:
+    names = [each.name for each in fields(BoutPrescribed)]
+    known = {name: said[name] for name in names}
+    return BoutPrescribed(
+        **{**known, "stage_kind": StageKind(said["stage_kind"]), "side": Side(said["side"])}
+    )
