@@ -158,9 +158,9 @@ def _manifest(archive: Archive) -> dict[str, tuple[int, str]]:
     """By member how many rows it should have, and its hash."""
     said = _object(b" ".join(archive.lines(MANIFEST)))
     version, members = said.get("format"), said.get("members")
-    if isinstance(version, int) and not isinstance(version, bool) and version > FORMAT:
+    if isinstance(version, int) and version > FORMAT:
         raise _NewerFormatError
-    if version != FORMAT or not isinstance(members, list):
+    if version is True or version != FORMAT or not isinstance(members, list):
         raise ValueError("the manifest does not say what a manifest says")
     try:
         promised = {member["name"]: (member["rows"], member["sha256"]) for member in members}
