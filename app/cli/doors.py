@@ -5,7 +5,21 @@ from collections.abc import Sequence
 from typing import Protocol, cast
 
 from app import __version__
-from app.cli import check, demo, guide, open_program, picture, rehearse, schema, speakers, timeline
+from app.cli import (
+    backup,
+    check,
+    demo,
+    guide,
+    open_program,
+    picture,
+    recover,
+    rehearse,
+    restore,
+    schema,
+    speakers,
+    timeline,
+    verify,
+)
 
 
 class Door(Protocol):
@@ -21,15 +35,19 @@ class Door(Protocol):
 
 
 DOORS: dict[str, Door] = {
+    "backup": cast("Door", backup),
     "check": cast("Door", check),
     "demo": cast("Door", demo),
     "guide": cast("Door", guide),
     "open": cast("Door", open_program),
     "picture": cast("Door", picture),
+    "recover": cast("Door", recover),
     "rehearse": cast("Door", rehearse),
+    "restore": cast("Door", restore),
     "schema": cast("Door", schema),
     "speakers": cast("Door", speakers),
     "timeline": cast("Door", timeline),
+    "verify": cast("Door", verify),
 }
 DEFAULT = "open"
 
