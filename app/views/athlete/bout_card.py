@@ -11,6 +11,7 @@ from app.run.intents import RateBout
 from app.views.athlete.wording import last_bout_title
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import card, label, quiet_button, say
 from app.views.widgets.scale import EFFORT_WORDS, Scale
 
@@ -35,12 +36,12 @@ class BoutCard(QFrame):
         self._bout: Bout | None = None
         self._reps = 0
         self._answered: Scale | None = None
-        self._title = label(look, pixels=look.sizes.heading * 1.1, weight=Weight.SEMIBOLD)
+        self._title = FittedLabel(look, pixels=look.sizes.heading * 1.1, weight=Weight.SEMIBOLD, lines=2)
         self._done = label(look, pixels=look.sizes.title, weight=Weight.BOLD)
         self._of = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         self._effort = Scale(look, "Effort", EFFORT_WORDS)
         self._pain = Scale(look, "Pain", PAIN_WORDS)
-        self._faults = label(look, wrap=True)
+        self._faults = FittedLabel(look, pixels=look.sizes.body, lines=3)
         self._warning = label(look, wrap=True, colour=look.scheme.attention, weight=Weight.SEMIBOLD)
         self._effort.answered.connect(lambda value: self._rate(rpe=value))
         self._pain.answered.connect(lambda value: self._rate(pain=value))

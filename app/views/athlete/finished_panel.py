@@ -41,6 +41,7 @@ class FinishedPanel(QWidget):
         self._answers_card = False
         self._card = BoutCard(look, timeline, brief=True)
         self._card.rated.connect(act)
+        self._card.hide()
         self._title = label(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
         self._effort = Scale(look, "How hard was the session?", EFFORT_WORDS)
         self._effort.answered.connect(lambda value: act(RateSession(value)))

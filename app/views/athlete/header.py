@@ -1,15 +1,21 @@
 """The quiet top of the athlete's screen: exercise, set, the ladder, time left."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.run.snapshot import Snapshot
 from app.run.state import Doing, Stand
 from app.views.athlete.wording import GAP_WORDS, last_bout_title, set_line, time_left
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.ladder import Ladder
 from app.views.widgets.plain import label, say
+
+MOST_FOR_STAGE = 0.25
+"""The name of the stage takes no more of the width than this."""
 
 
 class Header(QWidget):
@@ -17,12 +23,12 @@ class Header(QWidget):
 
     def __init__(self, look: Look) -> None:
         super().__init__()
-        self._title = label(look, pixels=look.sizes.title * 1.25, weight=Weight.SEMIBOLD)
-        self._line = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
-        for part in (self._title, self._line):
-            part.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._title = FittedLabel(look, pixels=look.sizes.title * 1.25, weight=Weight.SEMIBOLD)
+        self._line = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         self._ladder = Ladder(look)
-        self._stage = label(look, pixels=look.sizes.heading)
+        self._stage = ElidedLabel()
+        self._stage.setFont(look.font(look.sizes.heading))
+        self._stage.setStyleSheet(f"color: {look.scheme.ink}")
         self._sound = label(look, pixels=look.sizes.heading, colour=look.scheme.notice)
         self._left = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         words = QVBoxLayout()
@@ -42,7 +48,13 @@ class Header(QWidget):
         side = round(look.sizes.body * 3.2)
         layout.setContentsMargins(side, round(side * 0.75), side, 0)
         layout.addLayout(words, 1)
+        layout.addSpacing(look.sizes.title)
         layout.addLayout(place)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave most of the width to the exercise."""
+        super().resizeEvent(event)
+        self._stage.setMaximumWidth(round(self.width() * MOST_FOR_STAGE))
 
     def show_sound(self, words: str) -> None:
         """Say in a few words how loud it is, or nothing."""

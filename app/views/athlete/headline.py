@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -14,7 +14,13 @@ SHARE_OF_WINDOW = 0.152
 COUNT_RATIO, OF_RATIO = 1.5, 0.32
 MARGIN = 0.0375
 MOST_OF_WINDOW = 0.3
+LEAST_SHRUNK = 0.6
+"""A long word for the phase makes the headline this much smaller at most; what is too long then is cut."""
 BAR = 0.012
+
+
+Part = tuple[str, QFont, str, float]
+"""Words, their letters, their colour, and the room after them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +93,7 @@ class HeadlineView(QWidget):
         base = self.height() * 0.86
         self._paint_bar(painter, base, pixels)
         x = self.width() * MARGIN
-        for text, font, colour, space in self._left_parts(pixels):
+        for text, font, colour, space in self._left_parts(pixels, self._fitting_word(pixels)):
             painter.setFont(font)
             painter.setPen(QColor(colour))
             painter.drawText(QPointF(x, base), text)
@@ -110,18 +116,18 @@ class HeadlineView(QWidget):
             QRectF(left, base - pixels * 0.78, width, pixels * 0.84), QColor(self._look.scheme.ink)
         )
 
-    def _left_parts(self, pixels: float) -> list[tuple[str, QFont, str, float]]:
+    def _left_parts(self, pixels: float, phase_text: str) -> list[Part]:
         shown, look = self._shown, self._look
         parts = []
         if shown.side_text:
             parts.append((shown.side_text, look.font(pixels, Weight.BOLD), look.scheme.ink, pixels * 0.8))
-        if shown.phase_text:
-            parts.append((shown.phase_text, look.font(pixels, Weight.BOLD), shown.colour, pixels * 0.42))
+        if phase_text:
+            parts.append((phase_text, look.font(pixels, Weight.BOLD), shown.colour, pixels * 0.42))
         if shown.seconds_text:
             parts.append((shown.seconds_text, look.font(pixels, Weight.LIGHT), shown.colour, pixels * 0.3))
         return parts
 
-    def _right_parts(self, pixels: float) -> list[tuple[str, QFont, str, float]]:
+    def _right_parts(self, pixels: float) -> list[Part]:
         shown, look = self._shown, self._look
         parts = []
         if shown.count_text:
@@ -135,7 +141,18 @@ class HeadlineView(QWidget):
 
     def _fitting_px(self) -> float:
         wished = min(self.wished_px(), self.height() / (COUNT_RATIO * 0.95))
-        parts = (*self._left_parts(wished), *self._right_parts(wished))
-        needed = sum(QFontMetricsF(font).horizontalAdvance(text) + space for text, font, _, space in parts)
+        needed = self._width_of(wished, self._shown.phase_text)
         room = self.width() * (1 - 2 * MARGIN)
-        return wished if needed <= room else wished * room / needed
+        return wished if needed <= room else wished * max(room / needed, LEAST_SHRUNK)
+
+    def _fitting_word(self, pixels: float) -> str:
+        room = self.width() * (1 - 2 * MARGIN) - self._width_of(pixels, self._shown.phase_text)
+        metrics = QFontMetricsF(self._look.font(pixels, Weight.BOLD))
+        word = self._shown.phase_text
+        if room >= -1:
+            return word
+        return metrics.elidedText(word, Qt.TextElideMode.ElideRight, metrics.horizontalAdvance(word) + room)
+
+    def _width_of(self, pixels: float, phase_text: str) -> float:
+        parts = (*self._left_parts(pixels, phase_text), *self._right_parts(pixels))
+        return sum(QFontMetricsF(font).horizontalAdvance(text) + space for text, font, _, space in parts)

@@ -14,6 +14,7 @@ from app.views.athlete.bout_card import OVER_LIMIT
 from app.views.athlete.wording import paused_line
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 REASONS: dict[PauseReason, str] = {
@@ -61,8 +62,8 @@ class PausedPanel(QWidget):
         self._note_is_due = False
         self._title = label(look, pixels=look.sizes.display * 1.6, weight=Weight.BOLD)
         self._why = label(look, pixels=look.sizes.heading, wrap=True)
-        self._where = label(look, pixels=look.sizes.title, colour=look.scheme.quiet, wrap=True)
-        self._question = label(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD, wrap=True)
+        self._where = FittedLabel(look, pixels=look.sizes.title, colour=look.scheme.quiet, lines=3)
+        self._question = FittedLabel(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD, lines=4)
         self._note = QLineEdit()
         self._note.setFont(look.font(look.sizes.heading))
         self._note.setObjectName("note")

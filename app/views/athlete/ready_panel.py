@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.domain.plan import Sides
 from app.domain.timeline import Timeline
@@ -11,6 +11,7 @@ from app.domain.words import prescription_text
 from app.run.sounding import Making
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import card, label, say, scrolling, strong_button
 
 CAUTIONS = (
@@ -20,7 +21,8 @@ CAUTIONS = (
     "Your practitioner decides; local practice and law come first. Nothing advances by itself.",
 )
 
-LONG_TITLE = 36
+LONG_DOSE = 60
+"""Letters from which on a dose is wrapped; a shorter one keeps its line."""
 
 
 class ReadyPanel(QWidget):
@@ -53,14 +55,15 @@ class ReadyPanel(QWidget):
         look, plan = self._look, self._timeline.plan
         column = QVBoxLayout()
         column.setSpacing(round(look.sizes.body * 0.6))
-        title = label(look, plan.title, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
-        title.setWordWrap(len(plan.title) > LONG_TITLE)
-        title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Maximum)
+        title = FittedLabel(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD, lines=2)
+        title.setText(plan.title)
         column.addWidget(title)
         minutes = -(-self._timeline.timed_ms // 60_000)
         more = ", and own-pace work" if self._timeline.open_ended else ""
         about = f"For {athlete}  ·  {minutes} min{more}"
-        column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
+        whom = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
+        whom.setText(about)
+        column.addWidget(whom)
         column.addSpacing(look.sizes.body)
         column.addWidget(self._exercises(), 1)
         return column
@@ -75,14 +78,16 @@ class ReadyPanel(QWidget):
         row = 0
         for number, stage in enumerate(self._timeline.plan.stages, 1):
             grid.setRowMinimumHeight(row, round(look.sizes.body * 0.7) if row else 0)
-            name = label(look, f"{number}  {stage.name}", pixels=look.sizes.heading, weight=Weight.SEMIBOLD)
+            named = f"{number}  {stage.name}"
+            name = label(look, named, pixels=look.sizes.heading, weight=Weight.SEMIBOLD, wrap=True)
             grid.addWidget(name, row + 1, 0, 1, 2)
             row += 2
             for exercise in stage.exercises:
                 each = ", each side" if exercise.sides is Sides.EACH else ""
                 dose = f"{exercise.sets} × {prescription_text(exercise)}{each}"
                 grid.addWidget(label(look, exercise.name, wrap=True), row, 0)
-                grid.addWidget(label(look, dose, colour=look.scheme.quiet), row, 1)
+                wrap = len(dose) > LONG_DOSE
+                grid.addWidget(label(look, dose, colour=look.scheme.quiet, wrap=wrap), row, 1)
                 row += 1
         grid.setRowStretch(row, 1)
         inside = QWidget()

@@ -17,6 +17,7 @@ from app.views.athlete.bout_card import BoutCard
 from app.views.athlete.wording import bout_line, whole_seconds
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import label, quiet_button, say
 
 CLOCK_RATIO = 4.2
@@ -31,8 +32,8 @@ class RestPanel(QWidget):
         self._asked: tuple[int, int] | None = None
         self._clock = label(look, pixels=look.sizes.display * CLOCK_RATIO, weight=Weight.BOLD)
         self._bar = TimeBar(look)
-        self._next = label(look, pixels=look.sizes.display * 0.9, weight=Weight.SEMIBOLD, wrap=True)
-        self._setup = label(look, pixels=look.sizes.title * 0.85, colour=look.scheme.quiet, wrap=True)
+        self._next = FittedLabel(look, pixels=look.sizes.display * 0.9, weight=Weight.SEMIBOLD, lines=3)
+        self._setup = FittedLabel(look, pixels=look.sizes.title * 0.85, colour=look.scheme.quiet, lines=5)
         self.card = BoutCard(look, timeline)
         self.card.rated.connect(act)
         self._lay_out()

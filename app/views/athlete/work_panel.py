@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QStackedLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
 from app.domain.profile import profile_of
 from app.run.snapshot import Snapshot
@@ -11,8 +11,15 @@ from app.views.athlete.headline import HeadlineView
 from app.views.athlete.wording import headline, next_line
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.widgets.plain import label, say
+from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.plain import say
 from app.views.widgets.profile import ProfileView
+
+TWO_LINES = 2.6
+"""Height of two lines of running text over the size of its letters: a long cue takes them."""
+MOST_FOR_NEXT = 0.4
+"""What comes next takes no more of the width than this: the coaching cue goes before it."""
 
 
 class WorkPanel(QWidget):
@@ -28,8 +35,11 @@ class WorkPanel(QWidget):
         self._shape = QStackedLayout()
         self._shape.addWidget(self._profile)
         self._shape.addWidget(self._count)
-        self._cue = label(look, pixels=look.sizes.title * 0.9, weight=Weight.SEMIBOLD)
-        self._next = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
+        self._cue = FittedLabel(look, pixels=look.sizes.title * 0.9, weight=Weight.SEMIBOLD)
+        self._cue.setMinimumHeight(round(look.sizes.body * TWO_LINES))
+        self._next = ElidedLabel()
+        self._next.setFont(look.font(look.sizes.heading))
+        self._next.setStyleSheet(f"color: {look.scheme.quiet}")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -41,6 +51,7 @@ class WorkPanel(QWidget):
         """Let the headline grow and shrink with the window."""
         super().resizeEvent(event)
         self._headline.fit_window()
+        self._next.setMaximumWidth(round(self.width() * MOST_FOR_NEXT))
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show a moment of the run."""
@@ -74,12 +85,12 @@ class WorkPanel(QWidget):
     def _foot(self) -> QFrame:
         foot = QFrame()
         foot.setStyleSheet(f"QFrame {{ background: {self._look.scheme.panel}; }}")
-        self._cue.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         row = QHBoxLayout(foot)
         side = round(self._look.sizes.body * 3.2)
         row.setContentsMargins(side, round(side * 0.4), side, round(side * 0.4))
         row.addWidget(self._cue, 1)
-        row.addWidget(self._next, 0, Qt.AlignmentFlag.AlignRight)
+        row.addSpacing(self._look.sizes.body)
+        row.addWidget(self._next)
         return foot
 
 

@@ -2,10 +2,10 @@
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import groupby, pairwise
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.domain.profile import Stroke, height_at
@@ -17,6 +17,7 @@ REPS_AHEAD = 2.05
 LEAST_AHEAD_MS, MOST_AHEAD_MS = 5_000.0, 30_000.0
 TOP, BOTTOM, NUMBERS = 0.16, 0.78, 0.93
 DONE, NEXT = 0.36, 0.62
+NUMBER_STEPS = (1, 2, 5, 10, 20)
 
 
 class ProfileView(QWidget):
@@ -32,6 +33,7 @@ class ProfileView(QWidget):
         self._look = look
         self._strokes: tuple[Stroke, ...] = ()
         self._starts: list[int] = []
+        self._firsts: list[Stroke] = []
         self._from_ms = 0
         self._at_ms = 0.0
         self._ahead_ms = LEAST_AHEAD_MS
@@ -48,6 +50,7 @@ class ProfileView(QWidget):
         index = bisect_left(strokes, from_ms, key=lambda stroke: stroke.start_ms)
         self._strokes = strokes[index:]
         self._starts = [stroke.start_ms for stroke in self._strokes]
+        self._firsts = [next(rep) for _, rep in groupby(self._strokes, lambda each: (each.rep, each.side))]
         self._from_ms = from_ms
         self._ahead_ms = min(max(REPS_AHEAD * _rep_ms(self._strokes), LEAST_AHEAD_MS), MOST_AHEAD_MS)
         self.update()
@@ -152,19 +155,24 @@ class ProfileView(QWidget):
     def _paint_numbers(self, painter: QPainter) -> None:
         painter.setFont(self._number_font)
         scheme = self._look.scheme
-        seen: tuple[int, object] | None = None
-        for stroke in self._in_sight():
-            if (stroke.rep, stroke.side) == seen:
-                continue
-            seen = (stroke.rep, stroke.side)
+        gap, top, base = self.height() * 0.025, self.height() * 0.85, self.height() * NUMBERS
+        for stroke in self._firsts[:: self._step(gap)]:
             x = self._x(stroke.start_ms)
-            if stroke is not self._strokes[0] and not self._begins(stroke):
+            if not -self.width() * NOW_AT < x < self.width():
                 continue
-            top, base = self.height() * 0.85, self.height() * NUMBERS
             painter.setPen(QPen(QColor(scheme.faint), 2))
             painter.drawLine(QLineF(x, top, x, base))
             painter.setPen(QColor(scheme.ink if self._under_way(stroke) else scheme.quiet))
-            painter.drawText(QPointF(x + self.height() * 0.025, base), str(stroke.rep))
+            painter.drawText(QPointF(x + gap, base), str(stroke.rep))
+
+    def _step(self, gap: float) -> int:
+        """Every how many reps a number is painted, so that none runs into the next."""
+        if len(self._firsts) < 2:
+            return 1
+        rep_px = self._x(self._firsts[1].start_ms) - self._x(self._firsts[0].start_ms)
+        widest = max(self._firsts[0].rep, self._firsts[-1].rep)
+        needed = QFontMetricsF(self._number_font).horizontalAdvance(str(widest)) + 2 * gap
+        return next((step for step in NUMBER_STEPS if step * rep_px >= needed), NUMBER_STEPS[-1])
 
     def _paint_marks(self, painter: QPainter) -> None:
         """Paint, on a ranged hold, where it is long enough."""
@@ -174,10 +182,6 @@ class ProfileView(QWidget):
                 x, y = self._x(stroke.mark_ms), self._y(height_at(self._strokes, stroke.mark_ms))
                 painter.setPen(QPen(QColor(self._look.scheme.ink), 3))
                 painter.drawLine(QLineF(x, y - half, x, y + half))
-
-    def _begins(self, stroke: Stroke) -> bool:
-        before = self._strokes[bisect_left(self._starts, stroke.start_ms) - 1]
-        return (before.rep, before.side) != (stroke.rep, stroke.side)
 
     def _paint_now(self, painter: QPainter) -> None:
         scheme = self._look.scheme
