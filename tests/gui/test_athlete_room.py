@@ -116,7 +116,9 @@ def _scrolled(label: QLabel) -> bool:
 def test_what_scrolls_is_no_wider_than_its_place(at_ms: int, qtbot: QtBot) -> None:
     page = page_at(qtbot, endless(), at_ms, SIZES[0])
     (area,) = [each for each in page.findChildren(QScrollArea) if each.isVisible()]
-    assert area.widget().width() <= area.viewport().width()
+    inside = area.widget()
+    assert inside is not None
+    assert inside.width() <= area.viewport().width()
 
 
 def test_the_exercise_and_the_cue_are_in_sight_whatever_the_stage_is_called(qtbot: QtBot) -> None:
