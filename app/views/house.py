@@ -20,13 +20,17 @@ if TYPE_CHECKING:
     from app.store.database import Database
 
 
+def _no_backup() -> None:
+    """A house without backups."""
+
+
 @dataclass(frozen=True, slots=True)
 class House:
     """Everything a window asks for. The callables are called when their thing is first needed.
 
-    `read_plan` and `read_settings` raise FileProblemsError, `open_record` StoreError, `save_settings`
-    PacewrightError; speakers never raise. `overrule` gives settings as they hold while the program is open:
-    the words of the command go before those of the file.
+    `read_plan` and `read_settings` raise FileProblemsError, `open_record` and `back_up_record` StoreError,
+    both in the database's thread, `save_settings` PacewrightError; speakers never raise. `overrule` gives
+    settings as they hold while the program is open: the words of the command go before those of the file.
     """
 
     fonts: Path
@@ -47,6 +51,7 @@ class House:
     try_speaker: "Callable[[Settings], Speaker]"
     make_trial: "Callable[[Settings], Trial]"
     new_header: Callable[[str, WrittenPlan], RunHeader]
+    back_up_record: Callable[[], object] = _no_backup
 
 
 @dataclass(frozen=True, slots=True)

@@ -66,8 +66,9 @@ class Window(QMainWindow):
         self._keeper.failed.connect(self._on_failed)
         self._keeper.opened.connect(self._on_opened)
         self._keeper.troubled.connect(self._show_trouble)
+        self._keeper.noticed.connect(self._show_notice)
         self._record_open = False
-        self._trouble = ""
+        self._trouble = self._notice = ""
         self._unfinished: Unfinished | None = None
         self._settled = self._closed = False
         self._names: tuple[str, ...] = ()
@@ -165,7 +166,7 @@ class Window(QMainWindow):
         self._tidying.end()
         self._drop(page)
         self._pages.setCurrentWidget(self._start)
-        self._start.show_notice(self._trouble)
+        self._start.show_notice(self._trouble or self._notice)
         session.close()
         session.moved.disconnect(self._on_moved)
         self._keeper.ask(latest_unfinished, self._offer)
@@ -252,6 +253,12 @@ class Window(QMainWindow):
     def _on_opened(self) -> None:
         self._record_open = True
         self._keeper.ask(latest_unfinished, self._offer)
+        self._keeper.back_up(self._house.back_up_record)
+
+    def _show_notice(self, sentence: str) -> None:
+        self._notice = sentence
+        if not self._trouble and not self._closed:
+            self._start.show_notice(sentence)
 
     def _offer(self, unfinished: Unfinished | None) -> None:
         self._unfinished = unfinished
@@ -321,6 +328,7 @@ class Window(QMainWindow):
         page = AthletePage(self._look(), session, self._athlete)
         page.show_trouble(self._trouble)
         page.left.connect(self.leave_session)
+        page.due.connect(self._ticker.soon)
         self._ticker.tick.connect(page.refresh)
         self._pages.addWidget(page)
         self._pages.setCurrentWidget(page)

@@ -32,12 +32,14 @@ class RecordKeeper(QObject):
     `failed` carries a sentence for the person at the screen. Until the database is open, work queues up
     behind its opening; once that has failed, later work is refused with a sentence too. What cannot be
     written waits elsewhere, as `SteadyJournal` says, and is tried again with the next and every few seconds.
+    `noticed` carries a sentence about what does not keep anybody from going on, such as a missing backup.
     `troubled` carries a sentence while that is so or saving is slow, and an empty one once all is well.
     """
 
     opened = Signal()
     failed = Signal(str)
     troubled = Signal(str)
+    noticed = Signal(str)
     _answered = Signal(object, object)
     _broke = Signal(object)
     _told = Signal(str)
@@ -85,6 +87,11 @@ class RecordKeeper(QObject):
         if not self._closed:
             self._submit(lambda: query(self._ready()), then)
 
+    def back_up(self, make: Callable[[], object]) -> None:
+        """Have a backup made once what is queued is done; where it cannot be made, that is noticed."""
+        if not self._closed:
+            self._submit(lambda: self._noticing(make))
+
     def finish(self) -> str | None:
         """Wait for what is queued; says why in a sentence when something is kept nowhere but in memory."""
         return self._thread.submit(self._at_risk).result()
@@ -123,6 +130,12 @@ class RecordKeeper(QObject):
         self.opened.emit()
         if sentence is not None:
             self.failed.emit(sentence)
+
+    def _noticing(self, work: Callable[[], object]) -> None:
+        try:
+            work()
+        except PacewrightError as error:
+            self.noticed.emit(str(error))
 
     def _at_risk(self) -> str | None:
         return None if self._steady is None else self._steady.at_risk()
