@@ -18,7 +18,10 @@ class ImmediateExecutor(Executor):
 
     def submit(self, fn: Callable[P, T], /, *args: P.args, **kwargs: P.kwargs) -> Future[T]:
         future: Future[T] = Future()
-        future.set_result(fn(*args, **kwargs))
+        try:
+            future.set_result(fn(*args, **kwargs))
+        except Exception as slip:
+            future.set_exception(slip)
         return future
 
 

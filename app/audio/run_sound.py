@@ -1,7 +1,10 @@
 """The sound of a run: follows the run's stretches of time with one buffer each, rendered ahead."""
 
+from collections import deque
+from collections.abc import Callable
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from dataclasses import replace
+from functools import partial
 
 from app.audio.bout_sound import Entry, Manner, bout_sound, count_sound
 from app.audio.clocks import Clock
@@ -30,6 +33,7 @@ class RunSound:
 
     Buffers are rendered on one thread and played from another, so that neither a slow device nor a long bout
     holds up the picture. Without a voice there are tones only. The speaker and the voice are closed with it.
+    A slip of the program on either thread is raised by the next `follow`, once, and the run can go on.
     """
 
     def __init__(
@@ -49,6 +53,7 @@ class RunSound:
         self._phrases: Future[dict[str, Spoken]] | None = None
         self._kitchen, self._desk = executors or (_thread("sound"), _thread("speaker"))
         self._ahead: dict[Wanted, Future[Stereo]] = {}
+        self._handed: deque[Future[None]] = deque()
         self._stretch: object = None
         self._ends_at_ms: int | None = None
         self._counted_out = False
@@ -60,7 +65,7 @@ class RunSound:
         """Wake the device, make the speech, and render the first bout while the athlete gets ready."""
         self._stretch = state.stand
         self.set_loudness(self._loudness)
-        self._desk.submit(self._speaker.warm_up)
+        self._hand(self._speaker.warm_up)
         if self._voice is not None:
             self._phrases = self._kitchen.submit(self._speak, self._voice)
         self._fetch(_wanted(state, 0))
@@ -83,7 +88,7 @@ class RunSound:
     def set_loudness(self, loudness: Loudness) -> None:
         """Be as loud as that, what plays now included."""
         self._loudness = loudness
-        self._desk.submit(self._speaker.set_loudness, loudness.share)
+        self._hand(lambda: self._speaker.set_loudness(loudness.share))
 
     def hear(self, facts: tuple[Fact, ...]) -> None:
         """Count aloud the reps of open-ended work; the last one closes the bout."""
@@ -91,7 +96,7 @@ class RunSound:
         for fact in facts:
             if isinstance(fact, RepDone) and self._timeline.bouts[fact.bout].open_ended:
                 self._counted_out = fact.bout in ended
-                self._desk.submit(self._count, fact, last=fact.bout in ended)
+                self._hand(partial(self._count, fact, last=fact.bout in ended))
 
     def follow(self, state: RunState, now_ms: int) -> None:
         """Turn to a new stretch of time where there is one, and play it once it is rendered and due."""
@@ -104,16 +109,25 @@ class RunSound:
             self._play_when_due(state, now_ms)
         else:
             self._look_after(state.stand, now_ms)
+        self._raise_slips()
 
     def close(self) -> None:
         """Be silent, and end both threads."""
         self._turns += 1
-        self._desk.submit(self._speaker.stop)
-        self._desk.submit(self._speaker.close)
+        self._hand(self._speaker.stop)
+        self._hand(self._speaker.close)
         if self._voice is not None:
             self._voice.close()
         for thread in (self._kitchen, self._desk):
             thread.shutdown(wait=True, cancel_futures=thread is self._kitchen)
+        self._raise_slips()
+
+    def _hand(self, act: Callable[[], None]) -> None:
+        self._handed.append(self._desk.submit(act))
+
+    def _raise_slips(self) -> None:
+        while self._handed and self._handed[0].done():
+            self._handed.popleft().result()
 
     def _speak(self, voice: Voice) -> dict[str, Spoken]:
         texts = spoken_texts(self._timeline, self._manner.level, TONGUES[self._manner.language])
@@ -131,7 +145,7 @@ class RunSound:
         self._tended_ms = last_ms
         if stand is not Stand.ENDED and now_ms - last_ms >= (TEND_EACH_MS if running else WAKE_EACH_MS):
             self._tended_ms = now_ms
-            self._desk.submit(self._speaker.tend if running else self._speaker.warm_up)
+            self._hand(self._speaker.tend if running else self._speaker.warm_up)
 
     def _turn(self, state: RunState, *, running: bool) -> None:
         entered_ms = state.anchor_ms if running else state.began_ms + (state.ended_ms or 0)
@@ -142,7 +156,7 @@ class RunSound:
         self._due = _wanted(state, CODA_MS if rings_out else 0) if running else None
         self._ends_at_ms = self._end_of(state) if running else None
         if not rings_out:
-            self._desk.submit(self._speaker.stop)
+            self._hand(self._speaker.stop)
         if self._due is not None:
             self._fetch(self._due)
 
@@ -157,11 +171,12 @@ class RunSound:
         if state.local_ms(now_ms) + self._speaker.latency_ms < wanted[1].from_ms:
             return
         self._due = None
-        samples = self._ahead.pop(wanted).result()
-        self._desk.submit(self._play, samples, wanted[1].from_ms, state, self._turns)
+        made = self._ahead.pop(wanted)
+        self._hand(partial(self._play, made, wanted[1].from_ms, state, self._turns))
         self._fetch_next(state)
 
-    def _play(self, samples: Stereo, from_ms: int, state: RunState, turn: int) -> None:
+    def _play(self, made: "Future[Stereo]", from_ms: int, state: RunState, turn: int) -> None:
+        samples = made.result()
         if turn == self._turns:
             self._speaker.play(samples, lambda: max(self._place_ms(state) - from_ms, 0) * PER_MS)
 

@@ -41,7 +41,8 @@ class MiniaudioSpeaker:
     @property
     def lost(self) -> bool:
         """Whether the device has stopped asking for samples."""
-        running = self._device is not None and self._device.running
+        device = self._device
+        running = device is not None and device.running
         return running and self._clock.now_ms() - self._feed.asked_ms > STALLED_MS
 
     def warm_up(self) -> None:

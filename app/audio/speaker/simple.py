@@ -14,8 +14,9 @@ from app.audio.speaker.hush import hush_alsa
 from app.audio.speaker.port import First, from_the_start
 from app.domain.errors import SpeakerError
 
-TYPICAL_LATENCY_MS = 20
-"""A buffer handed over whole begins at once; what is left is the device. To be calibrated by the user."""
+START_MS = 2
+"""From `play` to the sink of a sound server, as recorded there. A device adds what the user is to calibrate, and
+a screen adds about as much; a guess at one of them alone would put them apart."""
 QUEUE_VARIABLE, QUEUE_MS = "PULSE_LATENCY_MSEC", 80
 """PulseAudio reads here how much sound to hold; the library's own 100 ms sound on too long after a stop."""
 WARM_UP_MS = 500
@@ -29,7 +30,7 @@ class SimpleaudioSpeaker:
     notice: str | None = None
 
     def __init__(self, clock: Clock | None = None) -> None:
-        self.latency_ms = TYPICAL_LATENCY_MS
+        self.latency_ms = START_MS
         self._clock = clock or MonotonicClock()
         self._module: ModuleType | None = None
         self._playing: Any = None
@@ -41,9 +42,10 @@ class SimpleaudioSpeaker:
     @property
     def lost(self) -> bool:
         """Whether its thread ended before the buffer did."""
-        if self._playing is None or self._passed_ms >= len(self._meant) // PER_MS - GRACE_MS:
+        playing = self._playing
+        if playing is None or self._passed_ms >= len(self._meant) // PER_MS - GRACE_MS:
             return False
-        return not self._playing.is_playing()
+        return not playing.is_playing()
 
     def warm_up(self) -> None:
         """Play half a second of silence. Raises SpeakerError when there is no device."""

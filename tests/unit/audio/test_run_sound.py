@@ -1,7 +1,7 @@
 """The sound follows the run: one buffer a stretch of time, from the right place, silent when it should be."""
 
 import threading
-from concurrent.futures import Executor
+from concurrent.futures import Executor, Future
 
 import numpy as np
 import pytest
@@ -182,7 +182,9 @@ def test_reps_at_ones_own_pace_are_counted_aloud_and_the_last_one_rings_out(
 def test_what_is_due_after_a_turn_of_the_run_is_not_played(monkeypatch: pytest.MonkeyPatch) -> None:
     room = Room(TWO_SETS, monkeypatch=monkeypatch).do(Begin())
     played = len(room.speaker.played)
-    room.sound._play(room.speaker.played[0], -5_000, room.controller.state, turn=0)
+    made: Future[NDArray[np.int16]] = Future()
+    made.set_result(room.speaker.played[0])
+    room.sound._play(made, -5_000, room.controller.state, turn=0)
     assert len(room.speaker.played) == played
 
 
@@ -279,3 +281,51 @@ def test_leaving_does_not_wait_for_speech_that_is_not_made(monkeypatch: pytest.M
     leaving.join(10)
     assert not leaving.is_alive()
     assert len(said) == 1
+
+
+def test_a_sound_that_cannot_be_made_is_raised_once_and_the_next_bout_is_made(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch)
+    render = room._render
+
+    def fail(timeline: Timeline, bout: Bout, *how: object) -> NDArray[np.int16]:
+        if bout.index == 0:
+            raise ZeroDivisionError
+        return render(timeline, bout, *how)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(run_sound, "bout_sound", fail)
+    room.sound._ahead.clear()
+    with pytest.raises(ZeroDivisionError):
+        room.do(Begin())
+    assert room.speaker.played == []
+    room.to(20_000)
+    assert room.first_places_ms == [-30_000 + CODA_MS]
+
+
+def test_a_device_that_slips_is_raised_once_and_is_asked_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch).do(Begin())
+    slips = [True]
+
+    def tend() -> None:
+        if slips and slips.pop():
+            raise ZeroDivisionError
+
+    monkeypatch.setattr(room.speaker, "tend", tend)
+    with pytest.raises(ZeroDivisionError):
+        room.to(2_000)
+    room.to(20_000)
+    assert len(room.speaker.played) == 2
+
+
+def test_a_device_that_cannot_be_let_go_is_raised_when_both_threads_have_ended(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch)
+
+    def fail() -> None:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(room.speaker, "close", fail)
+    with pytest.raises(ZeroDivisionError):
+        room.sound.close()
