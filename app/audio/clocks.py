@@ -17,6 +17,8 @@ class MonotonicClock:
 
     def now_ms(self) -> int:
         """Whole milliseconds since a moment that is fixed while the machine runs."""
-        if sys.platform == "linux":  # the ordinary clock stands still there in a sleep
-            return time.clock_gettime_ns(time.CLOCK_BOOTTIME) // 1_000_000
-        return time.monotonic_ns() // 1_000_000
+        if sys.platform == "linux":
+            now_ns = time.clock_gettime_ns(time.CLOCK_BOOTTIME)  # the ordinary one stands still in a sleep
+        else:
+            now_ns = time.monotonic_ns()
+        return now_ns // 1_000_000
