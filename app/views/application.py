@@ -3,9 +3,11 @@
 import gc
 import signal
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from app.views.display import require_display
 from app.views.house import House, Wish
@@ -30,13 +32,13 @@ def run_application(house: House, wish: Wish) -> int:
         window.showFullScreen()
     else:
         window.showMaximized()
-    heartbeat = _listen_for_interrupt(window)
-    status = application.exec()
-    heartbeat.stop()
-    window.deleteLater()
-    application.processEvents()
-    gc.enable()
-    return status
+    try:
+        with closed_on_interrupt(window):
+            return application.exec()
+    finally:
+        window.deleteLater()
+        application.processEvents()
+        gc.enable()
 
 
 def make_application(arguments: list[str]) -> QApplication:
@@ -48,14 +50,21 @@ def make_application(arguments: list[str]) -> QApplication:
     return application
 
 
-def _listen_for_interrupt(window: Window) -> QTimer:
-    """Close the window on Ctrl-C or a request to end; Python hears of it only while it runs."""
-    for number in (signal.SIGINT, signal.SIGTERM):
-        signal.signal(number, lambda _number, _frame: window.close())
+@contextmanager
+def closed_on_interrupt(window: QWidget) -> Iterator[None]:
+    """Within it Ctrl-C, or a request to end, closes the window; Python hears of them only while it runs."""
     heartbeat = QTimer(window)
     heartbeat.timeout.connect(lambda: None)
     heartbeat.start(HEARTBEAT_MS)
-    return heartbeat
+    before = {number: signal.getsignal(number) for number in (signal.SIGINT, signal.SIGTERM)}
+    for number in before:
+        signal.signal(number, lambda _number, _frame: window.close())
+    try:
+        yield
+    finally:
+        for number, handler in before.items():
+            signal.signal(number, handler)
+        heartbeat.stop()
 
 
 def _give_up(window: Window, sentence: str) -> None:
