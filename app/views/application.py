@@ -28,12 +28,12 @@ def run_application(house: House, wish: Wish) -> int:
     window = Window(house, wish, load_fonts(house.fonts))
     window.broken.connect(lambda sentence: _give_up(window, sentence))
     window.setGeometry(window.screen().availableGeometry())
-    if wish.full_screen:
-        window.showFullScreen()
-    else:
-        window.showMaximized()
     try:
         with closed_on_interrupt(window):
+            if wish.full_screen:
+                window.showFullScreen()
+            else:
+                window.showMaximized()
             return application.exec()
     finally:
         window.deleteLater()
@@ -52,13 +52,16 @@ def make_application(arguments: list[str]) -> QApplication:
 
 @contextmanager
 def closed_on_interrupt(window: QWidget) -> Iterator[None]:
-    """Within it Ctrl-C, or a request to end, closes the window; Python hears of them only while it runs."""
+    """Within it Ctrl-C, or a request to end, closes the window; Python hears of them only while it runs.
+
+    It is closed from the event loop: the request may come in the middle of painting, or before there is one.
+    """
     heartbeat = QTimer(window)
     heartbeat.timeout.connect(lambda: None)
     heartbeat.start(HEARTBEAT_MS)
     before = {number: signal.getsignal(number) for number in (signal.SIGINT, signal.SIGTERM)}
     for number in before:
-        signal.signal(number, lambda _number, _frame: window.close())
+        signal.signal(number, lambda _number, _frame: QTimer.singleShot(0, window.close))
     try:
         yield
     finally:
