@@ -5,7 +5,7 @@ from itertools import pairwise
 import pytest
 from PySide6.QtCore import QRect
 from PySide6.QtGui import QFontMetricsF
-from PySide6.QtWidgets import QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
@@ -69,7 +69,7 @@ def page_at(qtbot: QtBot, timeline: Timeline, at_ms: int, size: tuple[int, int])
     page.resize(*size)
     page.show()
     page.refresh()
-    qtbot.wait(1)
+    QApplication.processEvents()
     return page
 
 
