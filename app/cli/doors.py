@@ -9,8 +9,11 @@ from app.cli import (
     backup,
     check,
     demo,
+    export,
     guide,
+    import_record,
     open_program,
+    pack,
     picture,
     recover,
     rehearse,
@@ -18,6 +21,7 @@ from app.cli import (
     schema,
     speakers,
     timeline,
+    unpack,
     verify,
 )
 
@@ -38,8 +42,11 @@ DOORS: dict[str, Door] = {
     "backup": cast("Door", backup),
     "check": cast("Door", check),
     "demo": cast("Door", demo),
+    "export": cast("Door", export),
     "guide": cast("Door", guide),
+    "import": cast("Door", import_record),
     "open": cast("Door", open_program),
+    "pack": cast("Door", pack),
     "picture": cast("Door", picture),
     "recover": cast("Door", recover),
     "rehearse": cast("Door", rehearse),
@@ -47,6 +54,7 @@ DOORS: dict[str, Door] = {
     "schema": cast("Door", schema),
     "speakers": cast("Door", speakers),
     "timeline": cast("Door", timeline),
+    "unpack": cast("Door", unpack),
     "verify": cast("Door", verify),
 }
 DEFAULT = "open"

@@ -111,6 +111,8 @@ def fact_of(row: Row) -> Fact:
     kind = FACT_WORDS[word]
     names = {field.name for field in fields(kind)}
     for name, value in row.items():
+        if name != "fact" and name not in FACT_KINDS:
+            raise ValueError("there is no such column in a fact")
         if name != "fact" and name not in names and value is not None:
             raise ValueError(f"{name} does not go with {word}")
     return kind(**{name: _field(kind, name, row.get(name)) for name in names})

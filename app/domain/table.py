@@ -17,25 +17,26 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """One table. `key` names the columns that tell its rows apart, `links` says whose rows a column names."""
+    """One table. `key` names the columns that tell its rows apart, `links` says whose rows a column names.
+
+    `column_names` are the names of the columns in order.
+    """
 
     name: str
     about: str
     columns: tuple[Column, ...]
     key: tuple[str, ...]
     links: dict[str, str] = field(default_factory=dict)
+    column_names: tuple[str, ...] = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "column_names", tuple(column.name for column in self.columns))
 
     def check(self, row: Row) -> Row:
         """The row with every column, None where it is unknown. Raises ValueError with what is wrong."""
-        strange = [name for name in row if name not in self.column_names]
-        if strange:
+        if not row.keys() <= frozenset(self.column_names):
             raise ValueError(f"there is no column of such a name in {self.name}")
         return {column.name: _checked(column, row) for column in self.columns}
-
-    @property
-    def column_names(self) -> tuple[str, ...]:
-        """The names of the columns in order."""
-        return tuple(column.name for column in self.columns)
 
     def key_of(self, row: Row) -> tuple[object, ...]:
         """What tells a row from all others of the table."""

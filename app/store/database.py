@@ -43,6 +43,7 @@ class Database:
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
         self._link = link
         self._spare = spare
+        self._random_bytes = random_bytes
         self.path = link.path
         self.journal = StoreJournal(link, random_bytes)
         self.queries = Queries(link)
@@ -54,7 +55,7 @@ class Database:
         """Hands on to other records, and takes in from them."""
         from app.store.exchange import Exchange
 
-        return Exchange(self._link)
+        return Exchange(self._link, self._random_bytes)
 
     def steadily(self, tell: Callable[[str | None], None]) -> SteadyJournal:
         """A journal that goes on in a side file when this file cannot be written; `tell` gets what to say."""

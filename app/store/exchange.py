@@ -1,16 +1,19 @@
 """The record and other records: what is handed on from it, and what is taken in."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 
+from app.domain.past import PastSession
 from app.store.chosen import Choice, athletes_named
 from app.store.handing_on import HandingOn
 from app.store.intake import Incoming
 from app.store.link import Link
 from app.store.pack import read_pack, write_pack
+from app.store.past_runs import TakenPast, take_past
+from app.store.people import RandomBytes
 from app.store.taking_in import Taken, take_in
 
 
@@ -27,8 +30,9 @@ class Wanted:
 class Exchange:
     """Hands on and takes in. Methods raise StoreError when the record cannot be had."""
 
-    def __init__(self, link: Link) -> None:
+    def __init__(self, link: Link, random_bytes: RandomBytes) -> None:
         self._link = link
+        self._random_bytes = random_bytes
 
     @contextmanager
     def handing_on(self, wanted: Wanted) -> Iterator[HandingOn]:
@@ -50,3 +54,7 @@ class Exchange:
     def take_in(self, incoming: Incoming) -> Taken:
         """Take in what was checked, whole or not at all. Raises PackError."""
         return take_in(self._link, incoming)
+
+    def take_past(self, sessions: Iterable[PastSession], athlete: str | None, zone: str) -> TakenPast:
+        """Take in past training, whole or not at all, by days in a time zone; `athlete` is whose it is."""
+        return take_past(self._link, sessions, athlete, zone, self._random_bytes)

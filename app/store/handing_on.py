@@ -10,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, RowMapping, func, select
 
 from app.domain.correctable import Subject
+from app.domain.errors import PackError
 from app.domain.fact_rows import fact_row
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
@@ -55,13 +56,19 @@ class HandingOn:
         return tuple(sorted(self._runs))
 
     def rows(self, table: Table) -> Iterator[Row]:
-        """The chosen rows of a table, in the order of its key."""
+        """The chosen rows of a table, in the order of its key.
+
+        Raises PackError at one that nobody could take in.
+        """
+        return (_checked(table, row) for row in self._read(table))
+
+    def _read(self, table: Table) -> Iterable[Row]:
         if table is FACTS:
             return self._facts()
         if table is BRANCHES:
             return self._branches()
         rows = map(self._without_names, self._rows(table))
-        return iter(sorted(rows, key=table.key_of))
+        return sorted(rows, key=table.key_of)
 
     def _rows(self, table: Table) -> Iterable[Row]:
         if table is RUNS:
@@ -171,3 +178,13 @@ class HandingOn:
         if "who" in row and not self._names:
             changed["who"] = LEFT_OUT
         return {**row, **changed}
+
+
+def _checked(table: Table, row: Row) -> Row:
+    try:
+        return table.check(row)
+    except ValueError as error:
+        raise PackError(
+            f"The record has something in {table.name} that cannot be handed on: {error}. "
+            "`pacewright verify` says what is wrong with it."
+        ) from error

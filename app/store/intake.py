@@ -71,10 +71,10 @@ class Intake:
 
     def take(self, table: Table, row: Row) -> None:
         """Take one row; the facts of a run come together and in order."""
-        checked = table.check(row)
         if table is FACTS:
-            self._take_fact(checked)
+            self._take_fact(row)
             return
+        checked = table.check(row)
         rows, key = self._incoming.rows[table.name], table.key_of(checked)
         if key in rows:
             raise ValueError(f"the same {', '.join(table.key)} as in a row before")
@@ -99,16 +99,18 @@ class Intake:
         return self._incoming
 
     def _take_fact(self, row: Row) -> None:
-        if row["run"] != self._run:
+        if row.get("run") != self._run:
             self._end_run()
-            self._run = str(row["run"])
+            self._run = _run_named(row)
             if self._run in self._incoming.courses:
                 raise ValueError("the facts of this run do not stand together")
-        if row["number"] != len(self._facts):
+        number = row.get("number")
+        if isinstance(number, bool) or number != len(self._facts):
             raise ValueError(f"number should be {len(self._facts)}, the next fact of the run")
         if len(self._facts) >= MOST_FACTS:
             raise ValueError(f"a run has at most {MOST_FACTS} facts")
-        self._facts.append(fact_of({name: row[name] for name in row if name not in FACTS.key}))
+        said = {name: value for name, value in row.items() if name not in FACTS.key}
+        self._facts.append(fact_of(said))
 
     def _end_run(self) -> None:
         if self._run:
@@ -162,6 +164,13 @@ class Intake:
         for row in self._incoming.of(RUNS):
             if row["prescription"] not in asked and row["prescription"] != nothing:
                 raise ValueError("runs names a prescription that is not there")
+
+
+def _run_named(row: Row) -> str:
+    try:
+        return Name().check(row.get("run"))
+    except ValueError as error:
+        raise ValueError(f"run {error}") from error
 
 
 def _correction(row: Row) -> Correction:

@@ -58,26 +58,31 @@ def take_in(link: Link, incoming: Incoming) -> Taken:
     Raises PackError where a row says something else than the row of that name here, StoreError.
     """
     with link.writing() as connection:
-        marks = frozenset(connection.execute(select(ErasedRow.hash)).scalars())
-        erased = leave_out_erased(incoming, marks)
-        _take_people(connection, incoming)
-        _take_plans(connection, incoming)
-        _take_prescriptions(connection, incoming)
-        new_runs = _take_runs(connection, incoming)
-        beside = sum(_take_beside(connection, table, incoming) for table in _BESIDE)
-        changed, parted = take_courses(connection, link.path, incoming.courses)
-        _draw(connection, link, incoming, changed)
-        runs = {str(row["id"]) for row in incoming.of(RUNS)}
-        return Taken(
-            new=len(new_runs),
-            completed=len(changed - new_runs),
-            known=len(runs - new_runs - changed),
-            erased=erased,
-            parted=len(parted),
-            beside=beside,
-            namesakes=_namesakes(connection, incoming),
-            conflicts=_conflicts(connection, link.path, incoming),
-        )
+        return put_in(connection, link.path, incoming)
+
+
+def put_in(connection: Connection, path: Path, incoming: Incoming) -> Taken:
+    """The same, within a transaction that writes."""
+    marks = frozenset(connection.execute(select(ErasedRow.hash)).scalars())
+    erased = leave_out_erased(incoming, marks)
+    _take_people(connection, incoming)
+    _take_plans(connection, incoming)
+    _take_prescriptions(connection, incoming)
+    new_runs = _take_runs(connection, incoming)
+    beside = sum(_take_beside(connection, table, incoming) for table in _BESIDE)
+    changed, parted = take_courses(connection, path, incoming.courses)
+    _draw(connection, path, incoming, changed)
+    runs = {str(row["id"]) for row in incoming.of(RUNS)}
+    return Taken(
+        new=len(new_runs),
+        completed=len(changed - new_runs),
+        known=len(runs - new_runs - changed),
+        erased=erased,
+        parted=len(parted),
+        beside=beside,
+        namesakes=_namesakes(connection, incoming),
+        conflicts=_conflicts(connection, path, incoming),
+    )
 
 
 def _take_people(connection: Connection, incoming: Incoming) -> None:
@@ -169,7 +174,7 @@ def _add_who(connection: Connection, table: Table, known: dict[str, Any], column
         connection.execute(update(rows).where(here).values(who=columns["who"]))
 
 
-def _draw(connection: Connection, link: Link, incoming: Incoming, changed: set[str]) -> None:
+def _draw(connection: Connection, path: Path, incoming: Incoming, changed: set[str]) -> None:
     """Draw whatever new facts or corrections bear on."""
     drawn = {(Subject.RUN, run) for run in changed}
     drawn |= {(Subject.ATHLETE, str(row["id"])) for row in incoming.of(ATHLETES)}
@@ -178,7 +183,7 @@ def _draw(connection: Connection, link: Link, incoming: Incoming, changed: set[s
         of_run = target.subject in (Subject.BOUT, Subject.REP)
         drawn.add((Subject.RUN if of_run else target.subject, target.of))
     for subject, of in sorted(drawn):
-        draw_subject(connection, link.path, subject, of)
+        draw_subject(connection, path, subject, of)
 
 
 def _namesakes(connection: Connection, incoming: Incoming) -> tuple[str, ...]:
