@@ -12,7 +12,6 @@ from app.domain.records import (
     PauseReason,
     RepDone,
     RepMissed,
-    RestExtended,
     RunEnded,
 )
 from app.domain.timeline import Timeline, rep_windows
@@ -40,17 +39,13 @@ def _after(timeline: Timeline, state: RunState, fact: Fact) -> RunState:
         case BoutBegan(bout=bout, attempt=attempt):
             attempts = state.with_attempt(bout, attempt)
             last_bout = None if bout == state.last_bout else state.last_bout
-            state = replace(
-                state, bout=bout, attempts=attempts, begun=True, passed=0, rest_ms=0, last_bout=last_bout
-            )
+            state = replace(state, bout=bout, attempts=attempts, begun=True, passed=0, last_bout=last_bout)
         case RepDone() | RepMissed():
             mark = RepMark(fact.bout, fact.attempt, fact.rep, fact.side)
             state = replace(state, passed=state.passed + 1, last_rep=mark)
         case FaultMarked():
             mark = RepMark(fact.bout, fact.attempt, fact.rep, fact.side)
             state = replace(state, faults=state.faults | {(mark, fact.fault)})
-        case RestExtended(by_ms=by_ms):
-            state = replace(state, rest_ms=state.rest_ms + by_ms)
         case BoutEnded():
             state = _after_bout(timeline, state, fact)
         case RunEnded(at_ms=at, outcome=outcome):

@@ -52,7 +52,7 @@ def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     if state.begun:
         again = state.bout
         facts = (BoutEnded(now_ms - state.began_ms, again, state.attempt, BoutOutcome.BROKEN_OFF),)
-    elif state.last_bout is not None and not _redo_is_waiting(state):
+    elif state.last_bout is not None:
         again = state.last_bout
     else:
         return state, ()
@@ -60,10 +60,6 @@ def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     if (bout.stage, bout.exercise) in state.skipped:
         return state, ()
     return enter(replace(state, last_bout=None), bout, now_ms, -bout.lead_in_ms), facts
-
-
-def _redo_is_waiting(state: RunState) -> bool:
-    return state.attempts[state.bout] > 0
 
 
 def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now_ms: int) -> Step:

@@ -2,6 +2,7 @@
 
 import threading
 from concurrent.futures import Executor, Future
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -20,10 +21,23 @@ from app.domain.cue_words import ENGLISH
 from app.domain.cues import CODA_MS
 from app.domain.dose import Band, OwnPaceReps, TempoReps
 from app.domain.plan import Exercise, Plan, Stage, StageKind
+from app.domain.records import SkipReason
 from app.domain.tempo import parse_tempo
 from app.domain.timeline import Bout, Timeline
 from app.run.controller import Controller
-from app.run.intents import Begin, BeginNow, CountRep, EndBout, ExtendRest, Intent, Pause, Resume, Stop, Tick
+from app.run.intents import (
+    Begin,
+    BeginNow,
+    CountRep,
+    EndBout,
+    ExtendRest,
+    Intent,
+    Pause,
+    Resume,
+    SkipExercise,
+    Stop,
+    Tick,
+)
 from app.run.sounding import Loudness, Making
 from tests.fakes import HandClock, ImmediateExecutor, RecordingSpeaker
 
@@ -329,3 +343,34 @@ def test_a_device_that_cannot_be_let_go_is_raised_when_both_threads_have_ended(
     monkeypatch.setattr(room.speaker, "close", fail)
     with pytest.raises(ZeroDivisionError):
         room.sound.close()
+
+
+def test_a_late_ear_hears_the_next_buffer_from_its_beginning(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, latency_ms=250).do(Begin()).to(20_000)
+    assert room.first_places_ms[-1] == -30_000 + CODA_MS
+
+
+def test_what_is_left_out_is_not_made_ahead(monkeypatch: pytest.MonkeyPatch) -> None:
+    pair = [replace(TWO_SETS, name=name, superset="A") for name in ("Row", "Press")]
+    room = Room(*pair, monkeypatch=monkeypatch)
+    room.controller.handle(Begin(), 0)
+    room.do(SkipExercise(SkipReason.EQUIPMENT, bout=1)).to(2_000)
+    assert room.rendered[-1][0] == 2
+
+
+def test_going_on_when_the_bout_would_have_ended_is_no_end(monkeypatch: pytest.MonkeyPatch) -> None:
+    room = Room(TWO_SETS, monkeypatch=monkeypatch).do(Begin()).to(10_000).do(Pause()).to(13_000)
+    room.do(Resume())
+    assert room.first_places_ms[-1] == -1_000
+
+
+def test_what_waits_to_be_made_is_given_up_on_closing(monkeypatch: pytest.MonkeyPatch) -> None:
+    given_up: list[bool] = []
+
+    class Noted(ImmediateExecutor):
+        def shutdown(self, wait: bool = True, *, cancel_futures: bool = False) -> None:
+            given_up.append(cancel_futures)
+
+    room = Room(TWO_SETS, monkeypatch=monkeypatch, threads=(Noted(), Noted()))
+    room.sound.close()
+    assert given_up == [True, False], "what the device is to do last is done"

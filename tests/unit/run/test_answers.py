@@ -40,6 +40,8 @@ def test_a_press_that_bounces_counts_once() -> None:
     led.do(CountRep())
     led.now += 249
     assert led.do(CountRep()) == ()
+    led.now += 1
+    assert [type(fact) for fact in led.do(CountRep())] == [RepDone]
 
 
 def test_a_count_in_the_lead_in_is_no_rep() -> None:
@@ -123,3 +125,31 @@ def test_a_bout_left_in_the_middle_can_still_be_rated() -> None:
     led.do(SkipExercise(SkipReason.PAIN))
     assert led.controller.state.last_bout == 0
     assert [type(fact) for fact in led.do(RateBout(0, pain=4))] == [BoutRated]
+
+
+def test_the_first_rep_of_the_next_set_begins_with_its_work() -> None:
+    led = Led(one(OwnPaceReps(Band.exactly(1)), sets=2)).begin().to(8_000)
+    led.do(CountRep())
+    led.to(8_000 + 30_000 + 4_000).do(CountRep())
+    assert reps(led.of(RepDone)) == [(1, 5_000, 8_000), (1, 38_000, 42_000)]
+
+
+def test_a_missed_rep_that_is_interrupted_is_begun_afresh() -> None:
+    led = Led(one(TWO_REPS)).begin().to(6_000)
+    led.do(MarkMissed())
+    led.do(Pause())
+    led.do(Resume())
+    led.to(20_000)
+    assert led.of(RepMissed) == []
+    assert [fact.rep for fact in led.of(RepDone)] == [1, 2]
+
+
+def test_no_rep_is_missed_between_two_reps_nor_in_a_lead_in() -> None:
+    led = Led(one(HoldReps(Band.exactly(2), Band.exactly(4_000)))).begin().to(4_000)
+    led.do(MarkMissed())
+    led.to(10_000).do(MarkMissed())
+    led.do(Pause())
+    led.do(Resume())
+    led.to(12_000).do(MarkMissed())
+    led.to(30_000)
+    assert led.of(RepMissed) == []

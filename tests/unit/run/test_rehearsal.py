@@ -31,11 +31,12 @@ def test_a_timed_plan_takes_its_timeline_and_every_rep_is_written_down() -> None
     assert 0 <= length - timeline.timed_ms < 250
 
 
-def test_reps_at_ones_own_pace_come_at_the_pace_asked_for() -> None:
+@pytest.mark.parametrize("pace_ms", [1_500, 1_100, 260])
+def test_reps_at_ones_own_pace_come_at_the_pace_asked_for(pace_ms: int) -> None:
     journal = MemoryJournal()
-    rehearse(Controller(timeline_of(OWN)), journal, "run", lambda _ms: None, own_pace_ms=1_500)
+    rehearse(Controller(timeline_of(OWN)), journal, "run", lambda _ms: None, own_pace_ms=pace_ms)
     done = [fact.at_ms for fact in journal.facts["run"] if isinstance(fact, RepDone)]
-    assert done == [6_500, 8_000, 9_500]
+    assert done == [5_000 + pace_ms * count for count in (1, 2, 3)]
 
 
 def test_an_interruption_keeps_what_was_done_and_abandons_the_run() -> None:

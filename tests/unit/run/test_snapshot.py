@@ -13,10 +13,12 @@ from app.run.controller import Controller
 from app.run.intents import (
     Begin,
     CountRep,
+    ExtendRest,
     Intent,
     MarkFault,
     MarkMissed,
     Pause,
+    RedoBout,
     SkipExercise,
     Stop,
     Tick,
@@ -150,3 +152,17 @@ def test_what_follows_and_what_is_left_pass_over_what_is_left_out() -> None:
 def test_nothing_follows_when_the_rest_is_left_out() -> None:
     now = shown(EACH, LEAD_IN + WORK + SIDE_CHANGE)
     assert (now.bout.index, now.following) == (1, None)
+
+
+def test_a_rest_made_longer_is_longer_as_a_whole() -> None:
+    begun = LEAD_IN + WORK
+    now = shown(EACH, begun + 1_000)
+    assert (now.gap_left_ms, now.gap_all_ms) == (SIDE_CHANGE - 1_000, SIDE_CHANGE)
+    longer = shown(EACH, begun + 1_000, (begun + 500, ExtendRest()))
+    assert (longer.gap_left_ms, longer.gap_all_ms) == (SIDE_CHANGE + 14_000, SIDE_CHANGE + 15_000)
+
+
+def test_marks_of_an_attempt_that_was_broken_off_are_not_those_of_the_next() -> None:
+    marked = (LEAD_IN + 500, MarkFault("knee in"))
+    again = (LEAD_IN + 1_000, RedoBout())
+    assert shown(EACH, LEAD_IN + 1_000 + LEAD_IN + 500, marked, again).marked == ()

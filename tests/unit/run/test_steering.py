@@ -82,10 +82,9 @@ def test_skipping_an_exercise_leaves_out_all_that_remains_of_it_with_the_reason(
     second = Exercise("Hop", TWO_REPS)
     led = Led(timeline_of(first, second)).begin().to(6_000)
     skipped = led.do(SkipExercise(SkipReason.PAIN, "left calf"))
-    assert [(fact.bout, fact.outcome, fact.reason) for fact in skipped if isinstance(fact, BoutEnded)] == [
-        (0, BoutOutcome.SKIPPED, SkipReason.PAIN),
-        (1, BoutOutcome.SKIPPED, SkipReason.PAIN),
-        (2, BoutOutcome.SKIPPED, SkipReason.PAIN),
+    ends = [fact for fact in skipped if isinstance(fact, BoutEnded)]
+    assert [(end.bout, end.attempt, end.outcome, end.reason) for end in ends] == [
+        (bout, 1, BoutOutcome.SKIPPED, SkipReason.PAIN) for bout in (0, 1, 2)
     ]
     assert led.controller.state.bout == 3
     assert led.controller.state.doing(led.controller.timeline, led.now) is Doing.GAP
@@ -180,3 +179,31 @@ def test_leaving_out_the_sets_to_come_still_asks_about_the_one_before() -> None:
     led.begin().to(20_000).do(SkipExercise(SkipReason.TIME))
     assert (led.controller.state.bout, led.controller.state.last_bout) == (2, 0)
     assert led.do(RedoBout()) == (), "what was left out is not done again"
+
+
+def test_a_bout_that_is_done_again_is_not_asked_about_until_it_is_over() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
+    asked = [led.controller.state.last_bout]
+    led.do(RedoBout())
+    asked.append(led.controller.state.last_bout)
+    asked.append(led.to(34_000).controller.state.last_bout)
+    assert asked == [0, None, 0]
+
+
+def test_a_rest_is_made_longer_in_a_pause_too() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
+    led.do(Pause())
+    assert led.do(ExtendRest()) == (RestExtended(20_000, 1, 15_000),)
+    led.do(Resume())
+    led.to(59_000)
+    assert led.of(BoutBegan)[-1] == BoutBegan(58_000, 1, 1)
+
+
+def test_a_pause_in_mid_bout_can_be_made_longer_and_cut_short_and_goes_on_at_its_rep() -> None:
+    led = Led(one(TWO_REPS)).begin().to(10_000)
+    led.do(Pause())
+    led.do(ExtendRest())
+    led.do(Resume())
+    led.to(12_000).do(BeginNow())
+    led.to(22_000)
+    assert reps(led.of(RepDone)) == [(1, 5_000, 9_000), (2, 17_000, 21_000)]
