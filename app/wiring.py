@@ -95,6 +95,11 @@ def now() -> datetime:
     return datetime.now(UTC)
 
 
+def stamp() -> tuple[datetime, str]:
+    """The present moment, in UTC, and the name of this machine's time zone."""
+    return now(), local_zone_name()
+
+
 def read_plan(path: Path) -> WrittenPlan:
     """The plan in a file, and its text. Raises FileProblemsError."""
     from app.planfile.reader import parse_plan

@@ -65,6 +65,7 @@ class Rig:
             try_speaker=lambda _settings: RecordingSpeaker(40),
             make_trial=lambda _settings: Trial(RecordingSpeaker(), Voice(), Manner(CueLevel.TONES)),
             new_header=wiring.new_header,
+            stamp=wiring.stamp,
         )
 
     def open(

@@ -27,7 +27,8 @@ class WeekReps:
     """Reps of one ISO week. All counts are None in a week without a session that ended: a gap, not a zero.
 
     `reps_met` counts, bout by bout, reps up to those prescribed, so that it never exceeds `reps_prescribed`;
-    `reps_extra` are those beyond. `not_ended` counts runs left out because they have not ended.
+    `reps_extra` are those beyond. `not_ended` counts runs left out because they have not ended, `corrected`
+    those of which reps were corrected.
     """
 
     monday: date
@@ -36,6 +37,7 @@ class WeekReps:
     reps_prescribed: int | None
     reps_extra: int | None
     not_ended: int = 0
+    corrected: int = 0
 
     @property
     def year(self) -> int:
@@ -113,4 +115,5 @@ def _week(monday: date, runs: list[RunSummary]) -> WeekReps:
         sum(run.reps_prescribed for run in ended),
         sum(run.reps_done for run in ended) - met,
         len(runs) - len(ended),
+        sum("reps_met" in run.corrected for run in ended),
     )

@@ -14,7 +14,8 @@ MS_PER_MINUTE = 60_000
 class SessionLoad:
     """Effort and load of one session; None is unknown.
 
-    `started` is local, `minutes` are elapsed ones, rests included, `load` is in AU.
+    `started` is local, `minutes` are elapsed ones, rests included, `load` is in AU. `corrected` says that the
+    rating was corrected.
     """
 
     run_id: str
@@ -23,6 +24,7 @@ class SessionLoad:
     minutes: float | None
     rpe: int | None
     load: float | None
+    corrected: bool = False
 
 
 def elapsed_minutes(elapsed_ms: int | None) -> float | None:
@@ -55,6 +57,7 @@ def loads_by_session(summaries: Iterable[RunSummary]) -> tuple[SessionLoad, ...]
             elapsed_minutes(summary.elapsed_ms),
             summary.session_rpe,
             load_of(summary),
+            "session_rpe" in summary.corrected,
         )
         for summary in ordered
     )

@@ -71,6 +71,7 @@ def _house(arguments: argparse.Namespace) -> "House":
         parse_plan=wiring.parse_plan,
         read_athletes=lambda: wiring.read_athletes(roster),
         new_header=wiring.new_header,
+        stamp=wiring.stamp,
         back_up_record=lambda: wiring.back_up_record(database),
     )
 

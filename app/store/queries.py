@@ -9,11 +9,11 @@ from sqlalchemy import Select, and_, case, exists, func, select
 from app.domain.corrected import corrected_bout
 from app.domain.corrections import history
 from app.domain.errors import StoreError
-from app.domain.fold import fold_run
+from app.domain.fold import Closing, fold_run
 from app.domain.records import BoutPrescribed, BoutRecord, Fact, RunHeader, RunSummary
 from app.store.conversions import as_header, as_prescribed, as_summary
 from app.store.correction_rows import corrections_about
-from app.store.drawing import all_facts
+from app.store.drawing import all_facts, run_as_corrected
 from app.store.exchange_rows import ImportedRow
 from app.store.link import Link
 from app.store.rows import (
@@ -73,6 +73,12 @@ class Queries:
         """Everything that was written down of a run, in order; its number is its place, from 0."""
         with self._link.reading() as connection:
             return all_facts(connection, self._link.path, run_id)
+
+    def closing_of(self, run_id: str) -> Closing:
+        """How a run ended and was rated, as corrected; all of it unknown when there is no such run."""
+        with self._link.reading() as connection:
+            run = run_as_corrected(connection, self._link.path, run_id)
+        return Closing() if run is None else run.closing
 
     def header_of(self, run_id: str) -> RunHeader:
         """Who carries out which plan, as corrected. Raises StoreError when there is no such run."""

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -31,6 +32,7 @@ class House:
     `read_plan` and `read_settings` raise FileProblemsError, `open_record` and `back_up_record` StoreError,
     both in the database's thread, `save_settings` PacewrightError; speakers never raise. `overrule` gives
     settings as they hold while the program is open: the words of the command go before those of the file.
+    `stamp` gives the present moment and the name of the time zone; without it nothing can be corrected.
     """
 
     fonts: Path
@@ -52,6 +54,7 @@ class House:
     make_trial: "Callable[[Settings], Trial]"
     new_header: Callable[[str, WrittenPlan], RunHeader]
     back_up_record: Callable[[], object] = _no_backup
+    stamp: Callable[[], tuple[datetime, str]] | None = None
 
 
 @dataclass(frozen=True, slots=True)

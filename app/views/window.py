@@ -177,10 +177,22 @@ class Window(QMainWindow):
 
         if self._review is None:
             look = Look(choose(Place.DESK), self._family, desk_scale(self.width()))
-            page = ReviewPage(look, lambda: self._keeper.ask(_summaries, page.show_summaries))
+
+            def read() -> None:
+                self._keeper.ask(_summaries, page.show_summaries)
+
+            page = ReviewPage(look, read, self._correct_with(read))
             self._review = framed(look, page, self._leave_review)
             self._pages.addWidget(self._review)
         self._pages.setCurrentWidget(self._review)
+
+    def _correct_with(self, after: Callable[[], object]) -> Callable[[str, Look], None] | None:
+        from app.views.review.correcting import Correcting
+
+        if self._house.stamp is None:
+            return None
+        correcting = Correcting(self._keeper, self._house.stamp, after)
+        return lambda run_id, look: correcting.open(run_id, look, self)
 
     def open_sound(self) -> None:
         """Let the person choose how they are led by ear."""

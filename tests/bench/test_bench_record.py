@@ -1,4 +1,4 @@
-"""Figures of the record: commits, opening, lists, bytes a rep, corrections, kills, power cuts, failing calls."""
+"""Figures of the record: commits, opening, bytes a rep, corrections, kills, power cuts, failing calls."""
 
 import json
 import os

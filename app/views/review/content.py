@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QItemSelection, Qt
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.analysis.adherence import CAUTION, reps_by_week
@@ -12,16 +12,25 @@ from app.views.review import words
 from app.views.review.chart_card import ChartCard
 from app.views.review.figures import load_columns, week_columns
 from app.views.review.load_chart import WINDOW, LoadChart
+from app.views.review.marks import LEGEND
 from app.views.review.runs import run_columns
 from app.views.review.week_chart import WeekChart
 from app.views.theme import Look
 from app.views.widgets.card import Card
 from app.views.widgets.rows_model import RowsModel
 from app.views.widgets.rows_table import RowsTable
+from app.views.widgets.word_button import WordButton
+
+CORRECT = "Correct…"
 
 
 class ReviewContent(QWidget):
-    """The charts and the list of one set of runs; a run chosen in the list is pointed at above, and back."""
+    """The charts and the list of one set of runs; a run chosen in the list is pointed at above, and back.
+
+    `correct_wanted` carries the UUID of a run that the person wants to correct.
+    """
+
+    correct_wanted = Signal(str)
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -39,6 +48,10 @@ class ReviewContent(QWidget):
         self.list = RowsTable(self.model, "Sessions")
         self.list.sort_by(0, Qt.SortOrder.DescendingOrder)
         self.list_card.body.addWidget(self.list)
+        self.correct = WordButton(CORRECT)
+        self.correct.setEnabled(False)
+        self.correct.clicked.connect(self._want_correction)
+        self.list_card.header.addWidget(self.correct)
         self._charts = QHBoxLayout()
         self._charts.addWidget(self.week_card, 1)
         self._charts.addWidget(self.load_card, 1)
@@ -51,7 +64,8 @@ class ReviewContent(QWidget):
         self.set_look(look)
 
     def show_runs(self, runs: Sequence[RunSummary]) -> None:
-        """Show these runs and no others."""
+        """Show these runs and no others; those chosen stay chosen."""
+        chosen = {self.model.rows[index.row()].run_id for index in self.list.selectionModel().selectedRows()}
         self.model.columns = run_columns(offset=words.zones_differ(runs))
         self.model.set_rows(runs)
         weeks, sessions = reps_by_week(runs), loads_by_session(runs)
@@ -60,6 +74,8 @@ class ReviewContent(QWidget):
         self.weeks.show_weeks(weeks)
         self.loads.show_sessions(sessions)
         self.load_card.set_aside(load_note(sessions))
+        self.list_card.set_aside(LEGEND if any(run.corrected for run in runs) else "")
+        self._choose_again(chosen)
 
     def set_look(self, look: Look) -> None:
         """Take colours and letters."""
@@ -69,6 +85,7 @@ class ReviewContent(QWidget):
         for card in (self.week_card, self.load_card, self.list_card):
             card.set_look(look)
         self.list.set_look(look)
+        self.correct.set_look(look)
 
     def close_charts(self) -> None:
         """Let go of the drawings before the program ends."""
@@ -76,11 +93,26 @@ class ReviewContent(QWidget):
         self.loads.close_plots()
 
     def _point_at_chosen(self, chosen: QItemSelection) -> None:
+        self._weigh_choice()
         places = [index.row() for index in chosen.indexes()]
         if places:
             wanted = self.model.rows[places[0]].run_id
             at = [place for place, session in enumerate(self.loads.sessions) if session.run_id == wanted]
             self.loads.point_at(at[0] if at else None)
+
+    def _choose_again(self, run_ids: set[str]) -> None:
+        flags = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
+        for place, run in enumerate(self.model.rows):
+            if run.run_id in run_ids:
+                self.list.selectionModel().select(self.model.index(place, 0), flags)
+        self._weigh_choice()
+
+    def _weigh_choice(self) -> None:
+        self.correct.setEnabled(len(self.list.selectionModel().selectedRows()) == 1)
+
+    def _want_correction(self) -> None:
+        (chosen,) = self.list.selectionModel().selectedRows()
+        self.correct_wanted.emit(self.model.rows[chosen.row()].run_id)
 
     def _choose_pointed(self, place: int) -> None:
         wanted = self.loads.sessions[place].run_id

@@ -5,6 +5,7 @@ from datetime import timedelta
 from app.analysis.adherence import WeekReps
 from app.analysis.load import SessionLoad
 from app.views.review import words
+from app.views.review.marks import MARK
 from app.views.widgets.rows_model import Column
 
 WEEK_END = timedelta(days=6)
@@ -28,14 +29,24 @@ def week_columns() -> tuple[Column[WeekReps], ...]:
             right=True,
             hint="Sessions that ended",
         ),
-        Column("Reps met", lambda week: words.whole(week.reps_met), lambda week: week.reps_met, right=True),
+        Column(
+            "Reps met",
+            lambda week: _mark(words.whole(week.reps_met), week.corrected),
+            lambda week: week.reps_met,
+            right=True,
+        ),
         Column(
             "Prescribed",
             lambda week: words.whole(week.reps_prescribed),
             lambda week: week.reps_prescribed,
             right=True,
         ),
-        Column("Share", lambda week: words.percent(week.share), lambda week: week.share, right=True),
+        Column(
+            "Share",
+            lambda week: _mark(words.percent(week.share), week.corrected),
+            lambda week: week.share,
+            right=True,
+        ),
         Column(
             "95 % interval",
             words.bounds,
@@ -56,7 +67,12 @@ def load_columns() -> tuple[Column[SessionLoad], ...]:
         Column(
             "Athlete", lambda session: session.athlete, lambda session: session.athlete.casefold(), wide=True
         ),
-        Column("RPE", lambda session: words.whole(session.rpe), lambda session: session.rpe, right=True),
+        Column(
+            "RPE",
+            lambda session: _mark(words.whole(session.rpe), session.corrected),
+            lambda session: session.rpe,
+            right=True,
+        ),
         Column(
             "Minutes",
             lambda session: words.whole(session.minutes),
@@ -64,6 +80,13 @@ def load_columns() -> tuple[Column[SessionLoad], ...]:
             right=True,
         ),
         Column(
-            "Load, AU", lambda session: words.whole(session.load), lambda session: session.load, right=True
+            "Load, AU",
+            lambda session: _mark(words.whole(session.load), session.corrected),
+            lambda session: session.load,
+            right=True,
         ),
     )
+
+
+def _mark(text: str, corrected: int) -> str:
+    return f"{MARK} {text}" if corrected else text

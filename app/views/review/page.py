@@ -29,11 +29,19 @@ class ReviewPage(QWidget):
 
     `ask` is called each time the page comes into sight; the answer comes through `show_summaries` or
     `show_problem`, at once or later. The charts are only loaded with the first answer that holds a run.
+    `correct` is given the UUID of a run that is to be corrected, and the look; without it nothing can be.
     """
 
-    def __init__(self, look: Look, ask: Callable[[], None], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        look: Look,
+        ask: Callable[[], None],
+        correct: Callable[[str, Look], None] | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._ask = ask
+        self._correct = correct
         self._look = look
         self._runs: tuple[RunSummary, ...] = ()
         self._content: ReviewContent | None = None
@@ -157,10 +165,16 @@ class ReviewPage(QWidget):
         else:
             self.show_problem(EMPTY)
 
+    def _want_correction(self, run_id: str) -> None:
+        if self._correct is not None:
+            self._correct(run_id, self._look)
+
     def _loaded(self) -> "ReviewContent":
         if self._content is None:
             from app.views.review.content import ReviewContent
 
             self._content = ReviewContent(self._look)
+            self._content.correct.setVisible(self._correct is not None)
+            self._content.correct_wanted.connect(self._want_correction)
             self._faces.addWidget(self._content)
         return self._content

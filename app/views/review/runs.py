@@ -1,12 +1,14 @@
-"""The list of runs: what its columns show, say and sort by."""
+"""The list of runs: what its columns show, say and sort by; figures that were corrected are marked."""
 
 from app.analysis.load import load_of
 from app.analysis.local_time import local_start
 from app.domain.records import RunOutcome, RunSummary
 from app.views.review import words
+from app.views.review.marks import marked, spoken
 from app.views.widgets.rows_model import Column, Tone
 
 UNKNOWN = "unknown"
+_REPS = ("reps_met", "reps_done")
 
 
 def run_columns(*, offset: bool = False) -> tuple[Column[RunSummary], ...]:
@@ -18,12 +20,17 @@ def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Date and time",
-            lambda run: words.moment(local_start(run), offset=offset),
+            lambda run: _marked(run, words.moment(local_start(run), offset=offset), "started_at", "zone"),
             lambda run: run.started_at,
             tip=lambda run: f"{words.moment(local_start(run), offset=True)}, {run.zone}",
             hint="By the clock of the place where the session was done",
         ),
-        Column("Athlete", lambda run: run.athlete, lambda run: run.athlete.casefold(), wide=True),
+        Column(
+            "Athlete",
+            lambda run: _marked(run, run.athlete, "athlete"),
+            lambda run: run.athlete.casefold(),
+            wide=True,
+        ),
         Column("Plan", lambda run: run.plan_title, lambda run: run.plan_title.casefold(), wide=True),
         Column("Outcome", words.outcome, words.outcome, tone=_outcome_tone),
     )
@@ -33,17 +40,18 @@ def _effort() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Reps met",
-            words.reps,
+            lambda run: _marked(run, words.reps(run), *_REPS),
             lambda run: run.reps_met / run.reps_prescribed if run.reps_prescribed else None,
             right=True,
+            spoken=lambda run: spoken(words.reps(run), run.corrected, *_REPS),
             hint="Reps done up to those prescribed, bout by bout, of all those prescribed",
         ),
         Column(
             "RPE",
-            lambda run: words.whole(run.session_rpe),
+            lambda run: _marked(run, words.whole(run.session_rpe), "session_rpe"),
             lambda run: run.session_rpe,
             right=True,
-            spoken=lambda run: _spoken(run.session_rpe, "of 10"),
+            spoken=lambda run: spoken(_spoken(run.session_rpe, "of 10"), run.corrected, "session_rpe"),
             hint="Rating of perceived exertion of the whole session, 0 to 10",
         ),
         Column(
@@ -56,10 +64,12 @@ def _effort() -> tuple[Column[RunSummary], ...]:
         ),
         Column(
             "Load, AU",
-            lambda run: words.whole(load_of(run)),
+            lambda run: _marked(run, words.whole(load_of(run)), "session_rpe"),
             load_of,
             right=True,
-            spoken=lambda run: UNKNOWN if load_of(run) is None else words.whole(load_of(run)),
+            spoken=lambda run: spoken(
+                UNKNOWN if load_of(run) is None else words.whole(load_of(run)), run.corrected, "session_rpe"
+            ),
             hint="Session RPE times minutes, in arbitrary units",
         ),
     )
@@ -69,11 +79,11 @@ def _remarks() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Pain",
-            lambda run: words.pain(run.pain),
+            lambda run: _marked(run, words.pain(run.pain), "pain"),
             lambda run: run.pain,
             right=True,
             tone=_pain_tone,
-            spoken=lambda run: _spoken(run.pain, "of 10"),
+            spoken=lambda run: spoken(_spoken(run.pain, "of 10"), run.corrected, "pain"),
             hint="Highest pain stated in the session, 0 to 10",
         ),
         Column(
@@ -93,6 +103,10 @@ def _outcome_tone(run: RunSummary) -> Tone:
 
 def _pain_tone(run: RunSummary) -> Tone:
     return Tone.ATTENTION if run.pain is not None and run.pain > words.PAIN_LIMIT else Tone.INK
+
+
+def _marked(run: RunSummary, text: str, *figures: str) -> str:
+    return marked(text, run.corrected, *figures)
 
 
 def _spoken(value: int | None, scale: str) -> str:

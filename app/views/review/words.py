@@ -94,6 +94,8 @@ def week_line(week: WeekReps) -> str:
         parts.append(f"{percent(week.share)} ({bounds(week)})" if week.interval else percent(None))
         parts.append(f"{whole(week.reps_met)} of {whole(week.reps_prescribed)} reps{beyond}")
         parts.append(count(week.sessions, "session", "sessions"))
+    if week.corrected:
+        parts.append(f"{whole(week.corrected)} of them corrected")
     if week.not_ended:
         parts.append(count(week.not_ended, "run not ended", "runs not ended"))
     return DOT.join(parts)
@@ -108,6 +110,7 @@ def load_line(session: SessionLoad) -> str:
         parts.append("RPE not rated, load unknown")
     else:
         parts.append(f"RPE {session.rpe}, not ended, load unknown")
+    parts += ["rating corrected"] if session.corrected else []
     return DOT.join([*parts, session.athlete])
 
 
