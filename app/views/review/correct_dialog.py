@@ -1,6 +1,6 @@
 """The dialog in which a run is corrected: what was done, the new value with who and why, and the history."""
 
-from PySide6.QtCore import QItemSelection, Qt, Signal
+from PySide6.QtCore import QItemSelection, QSize, Qt, Signal
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
@@ -24,6 +24,7 @@ from app.views.widgets.word_button import WordButton
 
 WHO_AND_WHY = "Say who corrects it, and why: both stand in the history."
 SAME = "That value holds already. Enter another, or close."
+WIDE = 10_000
 KEPT = "What was recorded stays as it is. A correction is written beside it."
 
 
@@ -203,7 +204,10 @@ class CorrectDialog(QDialog):
         self.conflict.setStyleSheet(f"color: {look.scheme.attention}")
         self.take_back.set_look(look)
         self.correct.setDefault(True)
-        self.resize(sizes.body * 74, sizes.body * 50)
+        room = self.parentWidget().size() if self.parentWidget() else QSize(WIDE, WIDE)
+        self.resize(
+            min(sizes.body * 74, room.width() - sizes.body), min(sizes.body * 50, room.height() - sizes.body)
+        )
 
 
 def part_columns() -> tuple[Column[Part], ...]:

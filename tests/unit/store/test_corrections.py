@@ -164,6 +164,13 @@ def test_the_bouts_have_the_corrected_values_and_say_so(written: Database) -> No
     assert [row["reps_clean"] for row in rows(written, BoutRecordRow)] == [2, 1]
 
 
+def test_how_a_run_was_rated_and_noted_is_as_corrected(written: Database) -> None:
+    correct(written, RUN_ITSELF, "note", "light legs")
+    closing = written.queries.closing_of(RUN)
+    assert (closing.session_rpe, closing.lag_ms, closing.note) == (6, 5_000, "light legs")
+    assert written.queries.closing_of(RUN.replace("0190", "0191")).note is None
+
+
 def test_a_run_of_another_athlete_is_found_under_them_and_led_on_as_theirs(database: Database) -> None:
     write(database, FACTS[:3])
     correct(database, RUN_ITSELF, "athlete", "Tomas")
