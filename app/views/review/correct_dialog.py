@@ -204,7 +204,8 @@ class CorrectDialog(QDialog):
         self.conflict.setStyleSheet(f"color: {look.scheme.attention}")
         self.take_back.set_look(look)
         self.correct.setDefault(True)
-        room = self.parentWidget().size() if self.parentWidget() else QSize(WIDE, WIDE)
+        parent = self.parentWidget()
+        room = QSize(WIDE, WIDE) if parent is None else parent.size()
         self.resize(
             min(sizes.body * 74, room.width() - sizes.body), min(sizes.body * 50, room.height() - sizes.body)
         )
