@@ -9,9 +9,10 @@ from app.domain.corrections import Correction, Target, history
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, NOTES, RATINGS, READINESS, RESULTS
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, RUNS
-from app.domain.values import Row
+from app.domain.values import Plain, Row
 from app.store.correction_rows import NAMES_AN_ATHLETE
 from app.store.intake import Incoming
+from app.store.plain import LEFT_OUT
 
 
 def mark_of(name: str) -> bytes:
@@ -26,7 +27,9 @@ def leave_out_erased(incoming: Incoming, marks: frozenset[bytes]) -> int:
     """
     if not marks:
         return 0
-    people = {str(row["id"]) for row in incoming.of(ATHLETES) if mark_of(str(row["id"])) in marks}
+    erased = [row for row in incoming.of(ATHLETES) if mark_of(str(row["id"])) in marks]
+    people = {str(row["id"]) for row in erased}
+    _leave_out_who(incoming, {row["name"] for row in erased})
     runs = _runs_of(incoming, people)
     runs |= {str(row["id"]) for row in incoming.of(RUNS) if mark_of(str(row["id"])) in marks}
     _drop(incoming, RUNS, lambda row: row["id"] in runs)
@@ -45,6 +48,14 @@ def leave_out_erased(incoming: Incoming, marks: frozenset[bytes]) -> int:
     )
     _drop(incoming, ATHLETES, lambda row: row["id"] in people)
     return len(runs)
+
+
+def _leave_out_who(incoming: Incoming, names: set[Plain]) -> None:
+    """Say of what they wrote about others only that somebody did."""
+    for table in (NOTES, CORRECTIONS):
+        for row in incoming.of(table):
+            if row["who"] in names:
+                row["who"] = LEFT_OUT
 
 
 def _runs_of(incoming: Incoming, people: set[str]) -> set[str]:

@@ -5,9 +5,12 @@ from datetime import datetime
 from pathlib import Path
 
 from app.domain.errors import DamagedStoreError, StoreError
+from app.store.backup import backups_in
 from app.store.contents import Contents, HeldRun, contents_of
 from app.store.copying import copy_verified, is_sound, saying_which_copy
 from app.store.durable import make_private_folder, part_beside
+from app.store.marks import keep_erased
+from app.store.places import backup_folder
 from app.store.replacing import put_instead
 
 
@@ -74,8 +77,8 @@ def compared(now: Contents, then: Contents) -> Difference:
 def restore(database: Path, backup: Path, at: datetime) -> Path | None:
     """Put a verified copy of a backup in a database's place, in one step.
 
-    Gives the path to which the present file was set aside, None where there was none. Raises StoreError, and
-    then the database is as it was.
+    Whoever was erased since stays erased. Gives the path to which the present file was set aside, None where
+    there was none. Raises StoreError, and then the database is as it was.
     """
     _see_that_two(database, backup)
     _see_that_sound(backup)
@@ -83,6 +86,7 @@ def restore(database: Path, backup: Path, at: datetime) -> Path | None:
         make_private_folder(database.parent)
     with part_beside(database) as part:
         copy_verified(backup, part)
+        keep_erased(part, (database, *(each.path for each in backups_in(backup_folder(database)))), at)
         return put_instead(part, database, at)
 
 

@@ -2,7 +2,7 @@
 
 import json
 from base64 import b64decode, b64encode
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import asdict, dataclass, field, fields
 from datetime import datetime
 from typing import Any
@@ -69,6 +69,22 @@ def read_lines(data: bytes) -> tuple[dict[str, KeptRun], int]:
         except (ValueError, KeyError, TypeError, AttributeError):
             unread += 1
     return runs, unread
+
+
+def lines_without(data: bytes, runs: Collection[str], athletes: Collection[str]) -> bytes:
+    """The lines that can be read and tell of no run among these, nor of one by somebody of these names."""
+    left, gone = [], set(runs)
+    for line in data.split(b"\n"):
+        try:
+            said = _checked(line)
+            if "run" in said and said["run"]["athlete"] in athletes:
+                gone.add(said["run"]["run_id"])
+            run_id = said["run"]["run_id"] if "run" in said else said["run_id"]
+        except (ValueError, KeyError, TypeError, AttributeError):
+            continue
+        if run_id not in gone:
+            left.append(line + b"\n")
+    return b"".join(left)
 
 
 def _take(runs: dict[str, KeptRun], said: dict[str, Any]) -> None:
