@@ -4,6 +4,8 @@ import os
 import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
@@ -30,9 +32,15 @@ on_a_display = pytest.mark.skipif(
 )
 
 
-def opened(*words: str) -> "subprocess.Popen[bytes]":
+@contextmanager
+def opened(*words: str) -> "Iterator[subprocess.Popen[bytes]]":
+    """The program as a process, which does not outlive the block."""
     command = [sys.executable, "-m", "app", "open", "--sound", "silent", *words]
-    return subprocess.Popen(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    with subprocess.Popen(command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as process:
+        try:
+            yield process
+        finally:
+            process.kill()
 
 
 def window_of(process: "subprocess.Popen[bytes]", title: str = "Pacewright") -> str:
