@@ -1,5 +1,6 @@
 """The one way in: `python -m app` and the console script `pacewright`."""
 
+import os
 import sys
 from collections.abc import Sequence
 
@@ -8,7 +9,11 @@ from app.domain.errors import PacewrightError
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Run one command; exit status 0 done, 1 a plain sentence on stderr, 2 the words did not parse."""
+    """Run one command; exit status 0 done, 1 a plain sentence on stderr, 2 the words did not parse.
+
+    Every file and folder that is made is its owner's alone.
+    """
+    os.umask(0o077)
     words = sys.argv[1:] if arguments is None else list(arguments)
     try:
         return doors.run(words)

@@ -104,6 +104,8 @@ def expected_log() -> Iterator[ExpectedLog]:
 @pytest.fixture(autouse=True)
 def _same_interpreter() -> Iterator[None]:
     """Put back what a test may have changed in the interpreter itself."""
-    hook, path = sys.excepthook, list(sys.path)
+    hook, path, mask = sys.excepthook, list(sys.path), os.umask(0o022)
+    os.umask(mask)
     yield
     sys.excepthook, sys.path[:] = hook, path
+    os.umask(mask)

@@ -87,10 +87,11 @@ def reps_by_week(summaries: Iterable[RunSummary], zone: str | None = None) -> tu
     """Reps met and prescribed by ISO week (ISO 8601: from Monday), from the first with a run to the last.
 
     A run belongs to the week in which it began in its own time zone, or in `zone` where one is named. A run
-    that has not ended is due no reps yet, only counted as `not_ended`. Weeks without a session are gaps.
+    that has not ended is due no reps yet, only counted as `not_ended`. Weeks without a session are gaps. Of
+    imported runs no reps are known, so that they are left out.
     """
     weeks: defaultdict[date, list[RunSummary]] = defaultdict(list)
-    for summary in summaries:
+    for summary in (each for each in summaries if not each.imported):
         weeks[_monday(local_start(summary, zone).date())].append(summary)
     if not weeks:
         return ()

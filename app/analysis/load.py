@@ -15,7 +15,7 @@ class SessionLoad:
     """Effort and load of one session; None is unknown.
 
     `started` is local, `minutes` are elapsed ones, rests included, `load` is in AU. `corrected` says that the
-    rating was corrected.
+    rating was corrected, `imported` that only the day is known of when it was.
     """
 
     run_id: str
@@ -25,6 +25,7 @@ class SessionLoad:
     rpe: int | None
     load: float | None
     corrected: bool = False
+    imported: bool = False
 
 
 def elapsed_minutes(elapsed_ms: int | None) -> float | None:
@@ -58,6 +59,7 @@ def loads_by_session(summaries: Iterable[RunSummary]) -> tuple[SessionLoad, ...]
             summary.session_rpe,
             load_of(summary),
             "session_rpe" in summary.corrected,
+            summary.imported,
         )
         for summary in ordered
     )

@@ -8,6 +8,7 @@ from app import __version__
 from app.cli import (
     backup,
     check,
+    consent,
     demo,
     erase,
     export,
@@ -15,6 +16,7 @@ from app.cli import (
     import_record,
     open_program,
     pack,
+    passphrase,
     picture,
     recover,
     rehearse,
@@ -42,6 +44,7 @@ class Door(Protocol):
 DOORS: dict[str, Door] = {
     "backup": cast("Door", backup),
     "check": cast("Door", check),
+    "consent": cast("Door", consent),
     "demo": cast("Door", demo),
     "erase": cast("Door", erase),
     "export": cast("Door", export),
@@ -49,6 +52,7 @@ DOORS: dict[str, Door] = {
     "import": cast("Door", import_record),
     "open": cast("Door", open_program),
     "pack": cast("Door", pack),
+    "passphrase": cast("Door", passphrase),
     "picture": cast("Door", picture),
     "recover": cast("Door", recover),
     "rehearse": cast("Door", rehearse),

@@ -19,6 +19,10 @@
 
     [screen]
     distance = 3.0            # metres from the screen to the eye
+    presentation = false      # whether Review opens without pain, notes and the names of others
+
+    [practitioner]            # written by `passphrase`
+    passphrase = "$argon2id$v=19$..."
 
     [cautions]                # numbers in place of the program's own, see the README
     session_minutes = 75
@@ -33,6 +37,7 @@ from app.domain.cue_values import CueLevel
 from app.domain.thresholds import DEFAULT, ThresholdError, Thresholds, thresholds_from
 from app.planfile.amounts import Count, Format
 from app.planfile.kinds import Refuse, Schema, Text, Word
+from app.planfile.passphrase import PassphraseHash
 from app.planfile.positions import Positions
 from app.planfile.report import Report
 from app.planfile.shown import shown
@@ -61,6 +66,8 @@ class Settings:
     mute: bool = False
     latency_ms: Mapping[str, int] = field(default_factory=dict)
     distance_m: float = DEFAULT_DISTANCE_M
+    presentation: bool = False
+    passphrase: str | None = None
     thresholds: Thresholds = DEFAULT
 
 
@@ -138,13 +145,20 @@ LATENCY = Table(
         Key("ms", Count(0, MOST_LATENCY_MS), "How late its sound is.", required=True, example="ms = 40"),
     )
 )
-SCREEN = Table((Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),))
+SCREEN = Table(
+    (
+        Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),
+        Key("presentation", Switch(), "Review opens without pain, notes and names.", default=False),
+    )
+)
+PRACTITIONER = Table((Key("passphrase", PassphraseHash(), "Asked for before Review, as a hash."),))
 SETTINGS = Table(
     (
         Key("format", Format(FORMAT), "Version of the file format.", default=1),
         Key("sound", SOUND, "How one is led by ear."),
         Key("latency", Tables(LATENCY, 50, "[[latency]]"), "How late the sound of each device is."),
         Key("screen", SCREEN, "How one is led by eye."),
+        Key("practitioner", PRACTITIONER, "The practitioner's part."),
         Key("cautions", Cautions(), "Numbers in place of the program's own."),
     )
 )
@@ -177,5 +191,7 @@ def _settings(values: Values) -> Settings:
         mute=sound.get("mute", False),
         latency_ms={row["device"]: row["ms"] for row in values.get("latency", ())},
         distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
+        presentation=screen.get("presentation", False),
+        passphrase=values.get("practitioner", {}).get("passphrase"),
         thresholds=values.get("cautions", DEFAULT),
     )

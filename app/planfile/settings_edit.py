@@ -1,5 +1,6 @@
 """Writes single settings into the settings file and leaves the rest as the person wrote it."""
 
+import os
 from collections.abc import Mapping, MutableMapping
 from pathlib import Path
 from typing import Any
@@ -22,7 +23,8 @@ Changes = Mapping[SettingPlace, SettingValue]
 def save_settings(path: Path, changes: Changes) -> None:
     """Write values to their places in a settings file, which is made where there is none.
 
-    All are written or none. Raises PacewrightError when the file is not in order or cannot be written.
+    The file is its owner's alone. All are written or none. Raises PacewrightError when the file is not in
+    order or cannot be written.
     """
     try:
         before = read_text(path) if path.exists() else ""
@@ -36,6 +38,8 @@ def save_settings(path: Path, changes: Changes) -> None:
         parse_settings(text, str(path))
         path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         part = path.with_name(f"{path.name}.part")
+        part.unlink(missing_ok=True)
+        os.close(os.open(part, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600))
         part.write_text(text, encoding="utf-8")
         part.replace(path)
     except TOMLKitError as error:

@@ -34,6 +34,11 @@ class Exchange:
         self._link = link
         self._random_bytes = random_bytes
 
+    def athletes(self, words: Iterable[str]) -> frozenset[str]:
+        """The ids of those called so, or of such an id. Raises UsageError with the first that is nobody's."""
+        with self._link.reading() as connection:
+            return athletes_named(connection, words)
+
     @contextmanager
     def handing_on(self, wanted: Wanted) -> Iterator[HandingOn]:
         """The rows that are wanted, as they are at one moment. Raises UsageError when a name is nobody's."""

@@ -19,4 +19,5 @@ def framed(look: Look, page: QWidget, back: Callable[[], object]) -> QWidget:
     column.setSpacing(0)
     column.addWidget(quiet_button(look, "← Start  (Esc)", back), 0, Qt.AlignmentFlag.AlignLeft)
     column.addWidget(page, 1)
+    frame.setFocusProxy(page)
     return frame

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
+from app.domain.keeping import Person
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
 from app.domain.records import BoutEnded, Fact, RunEnded, RunHeader, RunOutcome, RunSummary
@@ -35,6 +36,7 @@ from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
     from app.store.database import Database
+    from app.views.review.page import ReviewPage
     from app.views.sound.room import SoundRoom
 
 WINDOW_TO_BODY = 1080 / 22
@@ -79,6 +81,7 @@ class Window(QMainWindow):
         self._athlete = ""
         self._page: AthletePage | None = None
         self._review: QWidget | None = None
+        self._review_page: ReviewPage | None = None
         self._sound: SoundRoom | None = None
         self._pages = QStackedWidget()
         self.setCentralWidget(self._pages)
@@ -172,19 +175,35 @@ class Window(QMainWindow):
         self._keeper.ask(latest_unfinished, self._offer)
 
     def open_review(self) -> None:
-        """Show what was done."""
+        """Show what was done, once the passphrase was said where there is one."""
+        self._or_say(self._enter_review)
+
+    def _enter_review(self) -> None:
+        from app.views.review.curtain import pass_curtain
+
+        settings = self._house.overrule(self._house.read_settings())
+        show = partial(self._show_review, presenting=settings.presentation)
+        pass_curtain(settings.passphrase, self._desk_look(), self, show)
+
+    def _show_review(self, *, presenting: bool) -> None:
         from app.views.review.page import ReviewPage
 
         if self._review is None:
-            look = Look(choose(Place.DESK), self._family, desk_scale(self.width()))
+            look = self._desk_look()
 
             def read() -> None:
+                self._keeper.ask(_people, page.show_people)
                 self._keeper.ask(_summaries, page.show_summaries)
 
-            page = ReviewPage(look, read, self._correct_with(read))
+            page = self._review_page = ReviewPage(look, read, self._correct_with(read))
+            page.present(on=presenting)
             self._review = framed(look, page, self._leave_review)
             self._pages.addWidget(self._review)
         self._pages.setCurrentWidget(self._review)
+        self._review.setFocus()
+
+    def _desk_look(self) -> Look:
+        return Look(choose(Place.DESK), self._family, desk_scale(self.width()))
 
     def _correct_with(self, after: Callable[[], object]) -> Callable[[str, Look], None] | None:
         from app.views.review.correcting import Correcting
@@ -199,13 +218,15 @@ class Window(QMainWindow):
         self._or_say(self._enter_sound)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """F11 is full screen; Esc leaves it, then the review."""
+        """F11 is full screen; Esc leaves it, then the review, which F8 makes fit to be shown to others."""
         if event.key() == Qt.Key.Key_F11:
             self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
         elif event.key() == Qt.Key.Key_Escape and self.isFullScreen():
             self.showNormal()
         elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._review:
             self._leave_review()
+        elif event.key() == Qt.Key.Key_F8 and self._review_page is not None and self._review_page.isVisible():
+            self._review_page.present(on=not self._review_page.presenting)
         else:
             super().keyPressEvent(event)
 
@@ -352,6 +373,10 @@ class Window(QMainWindow):
             self._ticker.tick.disconnect(page.refresh)
         self._pages.removeWidget(page)
         page.deleteLater()
+
+
+def _people(database: "Database") -> tuple[Person, ...]:
+    return database.answers.people()
 
 
 def _summaries(database: "Database") -> tuple[RunSummary, ...]:

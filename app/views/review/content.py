@@ -34,6 +34,7 @@ class ReviewContent(QWidget):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._pain = True
         self.weeks = WeekChart()
         self.loads = LoadChart()
         self.week_card = ChartCard(
@@ -63,10 +64,15 @@ class ReviewContent(QWidget):
         self.loads.chosen.connect(self._choose_pointed)
         self.set_look(look)
 
+    def present(self, *, on: bool, correcting: bool) -> None:
+        """Leave out, or show again, what others must not see; `correcting` says whether anything can be."""
+        self._pain = not on
+        self.correct.setVisible(correcting and not on)
+
     def show_runs(self, runs: Sequence[RunSummary]) -> None:
         """Show these runs and no others; those chosen stay chosen."""
         chosen = {self.model.rows[index.row()].run_id for index in self.list.selectionModel().selectedRows()}
-        self.model.columns = run_columns(offset=words.zones_differ(runs))
+        self.model.columns = run_columns(offset=words.zones_differ(runs), pain=self._pain)
         self.model.set_rows(runs)
         weeks, sessions = reps_by_week(runs), loads_by_session(runs)
         self.week_card.set_rows(weeks)

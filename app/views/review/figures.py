@@ -62,7 +62,9 @@ def load_columns() -> tuple[Column[SessionLoad], ...]:
     """One row a session; what is unknown shows a dash."""
     return (
         Column(
-            "Date and time", lambda session: words.moment(session.started), lambda session: session.started
+            "Date and time",
+            lambda session: words.when(session.started, day_alone=session.imported),
+            lambda session: session.started,
         ),
         Column(
             "Athlete", lambda session: session.athlete, lambda session: session.athlete.casefold(), wide=True

@@ -5,12 +5,15 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtGui import QCloseEvent, QPalette, QResizeEvent, QShowEvent
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QPalette, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
+from app.domain.keeping import Person
 from app.domain.records import RunSummary
 from app.views.lettering import Weight, desk_scale
 from app.views.review import words
+from app.views.review.consent import consent_line
+from app.views.review.presentation import NOTICE, presented
 from app.views.theme import Look, palette
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
@@ -30,6 +33,7 @@ class ReviewPage(QWidget):
     `ask` is called each time the page comes into sight; the answer comes through `show_summaries` or
     `show_problem`, at once or later. The charts are only loaded with the first answer that holds a run.
     `correct` is given the UUID of a run that is to be corrected, and the look; without it nothing can be.
+    F8 turns presentation on and off: pain, notes and the names of others are hidden.
     """
 
     def __init__(
@@ -44,11 +48,17 @@ class ReviewPage(QWidget):
         self._correct = correct
         self._look = look
         self._runs: tuple[RunSummary, ...] = ()
+        self._people: tuple[Person, ...] = ()
+        self._presenting = False
+        self._named: str | None = None
         self._content: ReviewContent | None = None
         self.setAccessibleName(TITLE)
         self.setAutoFillBackground(True)
         self.title, self.subtitle = ElidedLabel(TITLE), ElidedLabel(least=50)
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.consent = ElidedLabel(least=12)
+        self.consent.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.consent.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.athlete = ChoiceBox("Athlete shown", 22, look)
         self.athlete_label = QLabel("Athlete")
         self.athlete_label.setBuddy(self.athlete)
@@ -71,11 +81,32 @@ class ReviewPage(QWidget):
         """The charts and the list; None until there has been a run to show."""
         return self._content
 
+    @property
+    def presenting(self) -> bool:
+        """Whether pain, notes and the names of others are hidden."""
+        return self._presenting
+
     def show_summaries(self, summaries: Sequence[RunSummary]) -> None:
         """Show these runs, keeping the athlete chosen where they have any."""
         self._runs = tuple(summaries)
         self._fill_filter()
         self._filter()
+
+    def show_people(self, people: Sequence[Person]) -> None:
+        """Take what is known of the athletes beside their runs."""
+        self._people = tuple(people)
+        self._say_consent()
+
+    def present(self, *, on: bool) -> None:
+        """Hide pain, notes and the names of all but the athlete chosen now, or show them again."""
+        if on == self._presenting:
+            return
+        chosen: str | None = self.athlete.currentData() if on else self._named
+        self._presenting, self._named = on, chosen if on else None
+        if not self._runs:
+            return
+        self._fill_filter()
+        self.choose_athlete(chosen)
 
     def show_problem(self, text: str) -> None:
         """Say why there is nothing to show, and what to do."""
@@ -100,6 +131,7 @@ class ReviewPage(QWidget):
         self.subtitle.setContentsMargins(0, 0, 0, drop)
         self.athlete.set_look(look)
         self.athlete_label.setFont(look.font(sizes.body))
+        self.consent.setFont(look.font(sizes.small))
         self.message.setFont(look.font(sizes.heading))
         self._header.setSpacing(sizes.body)
         self._frame.setContentsMargins(sizes.body * 2, sizes.body, sizes.body * 2, sizes.body)
@@ -121,6 +153,13 @@ class ReviewPage(QWidget):
         super().showEvent(event)
         self._ask()
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """F8 turns presentation on and off."""
+        if event.key() == Qt.Key.Key_F8:
+            self.present(on=not self.presenting)
+        else:
+            super().keyPressEvent(event)
+
     def closeEvent(self, event: QCloseEvent) -> None:
         """Let go of the drawings."""
         self.close_charts()
@@ -141,13 +180,14 @@ class ReviewPage(QWidget):
         self._header.addWidget(self.athlete)
         self._frame = QVBoxLayout(self)
         self._frame.addLayout(self._header)
+        self._frame.addWidget(self.consent)
         self._frame.addWidget(self._faces, 1)
 
     def _fill_filter(self) -> None:
         chosen = self.athlete.currentData()
         self.athlete.clear()
         self.athlete.addItem(ALL, None)
-        for name in sorted({run.athlete for run in self._runs}, key=str.casefold):
+        for name in sorted({run.athlete for run in self._shown()}, key=str.casefold):
             self.athlete.addItem(name, name)
             self.athlete.setItemData(self.athlete.count() - 1, name, Qt.ItemDataRole.ToolTipRole)
         self.athlete.setCurrentIndex(max(self.athlete.findData(chosen), 0) if chosen else 0)
@@ -155,15 +195,26 @@ class ReviewPage(QWidget):
 
     def _filter(self) -> None:
         name: str | None = self.athlete.currentData()
-        runs = tuple(run for run in self._runs if name is None or run.athlete == name)
+        runs = tuple(run for run in self._shown() if name is None or run.athlete == name)
         self.title.say(name or TITLE)
-        self.subtitle.say(words.heading_line(runs) if runs else "")
+        heading = words.heading_line(runs) if runs else ""
+        self.subtitle.say(f"{heading}{words.DOT}{NOTICE}" if self._presenting else heading)
+        self._say_consent()
         if runs:
             content = self._loaded()
+            content.present(on=self._presenting, correcting=self._correct is not None)
             content.show_runs(runs)
             self._faces.setCurrentWidget(content)
         else:
             self.show_problem(EMPTY)
+
+    def _shown(self) -> tuple[RunSummary, ...]:
+        return presented(self._runs, self._named) if self._presenting else self._runs
+
+    def _say_consent(self) -> None:
+        name: str | None = self.athlete.currentData()
+        self.consent.setVisible(name is not None and not self._presenting)
+        self.consent.say("" if name is None else consent_line(self._people, name))
 
     def _want_correction(self, run_id: str) -> None:
         if self._correct is not None:
@@ -174,7 +225,6 @@ class ReviewPage(QWidget):
             from app.views.review.content import ReviewContent
 
             self._content = ReviewContent(self._look)
-            self._content.correct.setVisible(self._correct is not None)
             self._content.correct_wanted.connect(self._want_correction)
             self._faces.addWidget(self._content)
         return self._content

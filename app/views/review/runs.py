@@ -7,22 +7,22 @@ from app.views.review import words
 from app.views.review.marks import marked, spoken
 from app.views.widgets.rows_model import Column, Tone
 
-UNKNOWN = "unknown"
+UNKNOWN, LED = "unknown", "recorded"
 _REPS = ("reps_met", "reps_done")
 
 
-def run_columns(*, offset: bool = False) -> tuple[Column[RunSummary], ...]:
-    """Columns of the list; `offset` writes the distance from UTC beside each hour."""
-    return (*_who(offset=offset), *_effort(), *_remarks())
+def run_columns(*, offset: bool = False, pain: bool = True) -> tuple[Column[RunSummary], ...]:
+    """Columns of the list; `offset` writes the distance from UTC beside each hour, `pain` shows pain."""
+    return (*_who(offset=offset), *_effort(), *(_pain() if pain else ()), _data())
 
 
 def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Date and time",
-            lambda run: _marked(run, words.moment(local_start(run), offset=offset), "started_at", "zone"),
+            lambda run: _marked(run, _when(run, offset=offset), "started_at", "zone"),
             lambda run: run.started_at,
-            tip=lambda run: f"{words.moment(local_start(run), offset=True)}, {run.zone}",
+            tip=lambda run: f"{_when(run, offset=True)}, {run.zone}",
             hint="By the clock of the place where the session was done",
         ),
         Column(
@@ -43,7 +43,7 @@ def _effort() -> tuple[Column[RunSummary], ...]:
             lambda run: _marked(run, words.reps(run), *_REPS),
             lambda run: run.reps_met / run.reps_prescribed if run.reps_prescribed else None,
             right=True,
-            spoken=lambda run: spoken(words.reps(run), run.corrected, *_REPS),
+            spoken=lambda run: spoken(UNKNOWN if run.imported else words.reps(run), run.corrected, *_REPS),
             hint="Reps done up to those prescribed, bout by bout, of all those prescribed",
         ),
         Column(
@@ -75,7 +75,7 @@ def _effort() -> tuple[Column[RunSummary], ...]:
     )
 
 
-def _remarks() -> tuple[Column[RunSummary], ...]:
+def _pain() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
             "Pain",
@@ -86,15 +86,28 @@ def _remarks() -> tuple[Column[RunSummary], ...]:
             spoken=lambda run: spoken(_spoken(run.pain, "of 10"), run.corrected, "pain"),
             hint="Highest pain stated in the session, 0 to 10",
         ),
-        Column(
-            "Data",
-            lambda run: "invented" if run.invented else "",
-            lambda run: run.invented,
-            tone=lambda _run: Tone.QUIET,
-            spoken=lambda run: "invented" if run.invented else "recorded",
-            hint="Invented sessions belong to the demonstration",
-        ),
     )
+
+
+def _data() -> Column[RunSummary]:
+    return Column(
+        "Data",
+        lambda run: "" if _source(run) == LED else _source(run),
+        _source,
+        tone=lambda _run: Tone.QUIET,
+        spoken=_source,
+        hint="Invented sessions belong to the demonstration; imported ones are past training from a list",
+    )
+
+
+def _when(run: RunSummary, *, offset: bool) -> str:
+    return words.when(local_start(run), offset=offset, day_alone=run.imported)
+
+
+def _source(run: RunSummary) -> str:
+    if run.imported:
+        return "imported"
+    return "invented" if run.invented else LED
 
 
 def _outcome_tone(run: RunSummary) -> Tone:

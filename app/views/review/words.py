@@ -57,6 +57,11 @@ def moment(value: datetime, *, offset: bool = False) -> str:
     return f"{text} UTC{value.isoformat(timespec='minutes')[16:]}" if offset else text
 
 
+def when(value: datetime, *, offset: bool = False, day_alone: bool = False) -> str:
+    """A moment as `moment` writes it, or its day where nothing more is known: `Sat 21 Nov 2026`."""
+    return f"{DAYS[value.weekday()]} {day(value)} {value.year}" if day_alone else moment(value, offset=offset)
+
+
 def zones_differ(summaries: Iterable[RunSummary]) -> bool:
     """Whether the runs were done by different clocks, so that an hour alone says too little."""
     return len({summary.zone for summary in summaries}) > 1
@@ -65,12 +70,14 @@ def zones_differ(summaries: Iterable[RunSummary]) -> bool:
 def outcome(summary: RunSummary) -> str:
     """How a run ended, in a word."""
     if summary.outcome is None:
-        return "not ended"
+        return "unknown" if summary.imported else "not ended"
     return {RunOutcome.FINISHED: "finished", RunOutcome.ABANDONED: "abandoned"}[summary.outcome]
 
 
 def reps(summary: RunSummary) -> str:
-    """Reps met of those prescribed."""
+    """Reps met of those prescribed; a dash where nothing is known of them."""
+    if summary.imported:
+        return DASH
     return f"{whole(summary.reps_met)} of {whole(summary.reps_prescribed)}"
 
 
@@ -103,13 +110,14 @@ def week_line(week: WeekReps) -> str:
 
 def load_line(session: SessionLoad) -> str:
     """One session with how its load came about."""
-    parts = [moment(session.started)]
+    parts = [when(session.started, day_alone=session.imported)]
     if session.load is not None:
         parts.append(f"RPE {session.rpe} × {whole(session.minutes)} min = {whole(session.load)} AU")
     elif session.rpe is None:
         parts.append("RPE not rated, load unknown")
     else:
-        parts.append(f"RPE {session.rpe}, not ended, load unknown")
+        why = "length unknown" if session.imported else "not ended"
+        parts.append(f"RPE {session.rpe}, {why}, load unknown")
     parts += ["rating corrected"] if session.corrected else []
     return DOT.join([*parts, session.athlete])
 
@@ -125,6 +133,8 @@ def heading_line(summaries: Iterable[RunSummary]) -> str:
     invented = sum(run.invented for run in runs)
     if invented:
         parts.append("invented data" if invented == len(runs) else f"{whole(invented)} of them invented")
+    imported = sum(run.imported for run in runs)
+    parts += [f"{whole(imported)} of them imported"] if imported else []
     return DOT.join(parts)
 
 
