@@ -135,6 +135,12 @@ def _reps(facts: Iterable[BoutFact]) -> tuple[RepRecord, ...]:
             case FaultMarked(rep=rep, side=side, fault=fault):
                 faults.setdefault((rep, side), {})[UNNAMED_FAULT if fault is None else fault] = None
     return tuple(
-        replace(record, faults=tuple(faults[key])) if key in faults else record
+        replace(record, faults=_named(faults[key])) if key in faults else record
         for key, record in reps.items()
     )
+
+
+def _named(faults: Iterable[str]) -> tuple[str, ...]:
+    """The faults of one rep; a mark without a name is said by one that has it."""
+    marked = tuple(faults)
+    return tuple(fault for fault in marked if fault != UNNAMED_FAULT) or marked

@@ -8,6 +8,8 @@ from app.run.intents import MarkFault, RateBout, RateSession
 from app.run.passing import Step, end_bout
 from app.run.state import RepMark, RunState, Stand
 
+NAMING_MS = 5_000
+"""For this long a fault that was marked without a name can be given one."""
 SHORTEST_OWN_REP_MS = 250
 """Two counts closer than this are one press that bounced."""
 
@@ -34,12 +36,23 @@ def count_rep(timeline: Timeline, state: RunState, now_ms: int) -> Step:
 
 
 def mark_fault(timeline: Timeline, state: RunState, intent: MarkFault, now_ms: int) -> Step:
-    """Mark a fault on the rep that is under way or has just passed; the same mark twice is one mark."""
-    mark = _rep_meant(timeline, state, now_ms)
+    """Mark a fault on the rep that is under way or has just passed; the same mark twice is one mark.
+
+    A name given soon after a mark without one names that mark, on the rep it was made on.
+    """
+    mark = _waiting_for_name(state, intent, now_ms) or _rep_meant(timeline, state, now_ms)
     if mark is None or (mark, intent.fault) in state.faults:
         return state, ()
     fact = FaultMarked(now_ms - state.began_ms, mark.bout, mark.attempt, mark.rep, mark.side, intent.fault)
-    return replace(state, faults=state.faults | {(mark, intent.fault)}), (fact,)
+    unnamed = (mark, now_ms) if intent.fault is None else None
+    return replace(state, faults=state.faults | {(mark, intent.fault)}, unnamed=unnamed), (fact,)
+
+
+def _waiting_for_name(state: RunState, intent: MarkFault, now_ms: int) -> RepMark | None:
+    if intent.fault is None or state.unnamed is None or state.stand is Stand.ENDED:
+        return None
+    mark, at_ms = state.unnamed
+    return mark if now_ms - at_ms <= NAMING_MS else None
 
 
 def mark_missed(timeline: Timeline, state: RunState, now_ms: int) -> Step:

@@ -44,7 +44,7 @@ class RunState:
     While running, position at clock time t is `cursor_ms + t - anchor_ms`; otherwise it is `cursor_ms`.
     `rest_ms` is the length of this gap with what was added to it; `passed` counts the reps of this attempt
     that are behind; `attempts` holds, by bout, how often it was begun or skipped; `seen_ms` is the last
-    clock time handed in.
+    clock time handed in; `unnamed` is the last fault marked without a name, and when.
     """
 
     stand: Stand
@@ -61,6 +61,7 @@ class RunState:
     last_rep: RepMark | None = None
     last_bout: int | None = None
     faults: frozenset[tuple[RepMark, str | None]] = frozenset()
+    unnamed: tuple[RepMark, int] | None = None
     skipped: frozenset[tuple[int, int]] = frozenset()
     began_ms: int = 0
     seen_ms: int = 0

@@ -30,7 +30,7 @@ LOUDNESS_KEYS: dict[Qt.Key, Callable[[Loudness], Loudness]] = {
 KEY_PAGE: tuple[tuple[str, str], ...] = (
     ("Space", "begin, pause, go on"),
     ("Enter or ↓", "one more rep, at your own pace"),
-    ("F", "mark a fault on this rep"),
+    ("F", "mark a fault on this rep; 1-9 soon after names it"),
     ("1-9 at work", "mark a fault by its number on this rep"),
     ("M", "this rep is not being done"),
     ("E", "end this bout"),

@@ -105,6 +105,15 @@ def test_the_same_fault_twice_on_a_rep_is_one_and_another_is_a_second() -> None:
     assert fold_bout((*BOUT, *marks), 0, 1).reps[0].faults == ("trunk rolls", "elbow lifts")
 
 
+def test_a_name_takes_the_place_of_a_mark_without_one() -> None:
+    facts = (
+        RepDone(4_000, 0, 1, 1, Side.LEFT, 1_000, 0),
+        FaultMarked(4_100, 0, 1, 1, Side.LEFT, None),
+        FaultMarked(4_900, 0, 1, 1, Side.LEFT, "heel lifts"),
+    )
+    assert fold_bout(facts, 0, 1).reps[0].faults == ("heel lifts",)
+
+
 def test_a_fault_without_a_name_makes_the_rep_unclean() -> None:
     first = fold_bout((*BOUT, fault(1, 9_100, None)), 0, 1).reps[0]
     assert first.faults == (UNNAMED_FAULT,)

@@ -67,6 +67,21 @@ def test_a_fault_belongs_to_the_rep_under_way_and_is_marked_once() -> None:
     assert led.do(MarkFault("heel lifts")) == (FaultMarked(10_000, 0, 1, 2, Side.BOTH, "heel lifts"),)
 
 
+def test_a_name_given_soon_after_a_mark_goes_to_the_rep_that_was_marked() -> None:
+    led = Led(one(TWO_REPS)).begin().to(8_900)
+    led.do(MarkFault())
+    led.to(9_500)
+    assert led.do(MarkFault("heel lifts")) == (FaultMarked(9_500, 0, 1, 1, Side.BOTH, "heel lifts"),)
+    assert led.do(MarkFault("knee caves in")) == (FaultMarked(9_500, 0, 1, 2, Side.BOTH, "knee caves in"),)
+
+
+def test_a_name_given_late_goes_to_the_rep_under_way() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(6_000)
+    led.do(MarkFault())
+    led.to(11_001)
+    assert led.do(MarkFault("heel lifts")) == (FaultMarked(11_001, 0, 1, 2, Side.BOTH, "heel lifts"),)
+
+
 def test_a_fault_marked_in_the_rest_belongs_to_the_last_rep() -> None:
     led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
     assert led.do(MarkFault()) == (FaultMarked(20_000, 0, 1, 2, Side.BOTH, None),)
