@@ -1,7 +1,6 @@
 """`export`: the record as tables for a spreadsheet or any other program."""
 
 import argparse
-import sys
 from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -43,6 +42,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     """Write the tables and say how many rows each has."""
+    from app.cli.record_words import counted
     from app.domain.tables import TABLES
     from app.domain.values import moment_text
     from app.reports.drawn import DRAWN, drawn_rows
@@ -61,8 +61,8 @@ def run(arguments: argparse.Namespace) -> int:
             told += [(table, drawn_rows(table, drawn), True) for table in DRAWN]
             counts = write_folder(arguments.to, arguments.format, told, moment_text(datetime.now(UTC)))
     for name, count in counts.items():
-        sys.stdout.write(f"{name}: {count} {'row' if count == 1 else 'rows'}\n")
-    sys.stdout.write(f"Written to {arguments.to}. It holds health data and is not encrypted.\n")
+        print(f"{name}: {counted(count, 'row')}")
+    print(f"Written to {arguments.to}. It holds health data and is not encrypted.")
     return 0
 
 

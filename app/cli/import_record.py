@@ -66,14 +66,15 @@ def _read(folder: Path) -> "Incoming":
 
 
 def _import_past(arguments: argparse.Namespace) -> int:
+    from app.cli.record_words import counted
     from app.planfile.past_csv import read_past
 
     sessions = read_past(arguments.source, _today(), athlete=arguments.athlete is None)
     with wiring.open_record(wiring.database_file(arguments.database)) as database:
         taken = database.exchange.take_past(sessions, arguments.athlete, wiring.local_zone_name())
     sys.stdout.write(
-        f"{arguments.source}: {taken.new} past sessions new, {taken.known} there before. They are marked as "
-        "imported; what the file leaves open stays unknown.\n"
+        f"{arguments.source}: {counted(taken.new, 'past session')} new, {taken.known} there before. They are "
+        "marked as imported; what the file leaves open stays unknown.\n"
     )
     for session in taken.otherwise:
         sys.stdout.write(

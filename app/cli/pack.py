@@ -1,7 +1,6 @@
 """`pack`: runs and all that belongs to them in one file, for another computer."""
 
 import argparse
-import sys
 from datetime import UTC, date, datetime
 from pathlib import Path
 
@@ -9,6 +8,8 @@ from app.cli.kept import kept_record
 
 SUMMARY = "put runs, answers and corrections into one file, to hand them to another computer"
 _NAMES = "leave out what people are called; notes and plans stay as they were written"
+_NAMED = "It holds names and health data and is not encrypted: mind who gets it."
+_NAMELESS = "It holds health data and is not encrypted. Notes and plans may still name somebody."
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -33,18 +34,15 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     """Write the pack and say what is in it."""
+    from app.cli.record_words import counted
     from app.store.exchange import Wanted
 
     wanted = Wanted(tuple(arguments.athlete), arguments.since, names=not arguments.without_names)
     with kept_record(arguments.database) as database:
         counts = database.exchange.pack(arguments.output, wanted, datetime.now(UTC))
     beside = sum(counts[name] for name in ("readiness", "ratings", "results", "notes"))
-    sys.stdout.write(
-        f"{arguments.output}: {counts['runs']} runs of {counts['athletes']} athletes, {beside} answers, "
-        f"results and notes, {counts['corrections']} corrections\n"
-    )
-    if not arguments.without_names:
-        sys.stdout.write(
-            "It holds names and health data and is not encrypted: hand it on as you would a file.\n"
-        )
+    who, what = counted(counts["athletes"], "athlete"), counted(counts["runs"], "run")
+    said = counted(beside, "answer, result or note", "answers, results and notes")
+    print(f"{arguments.output}: {what} of {who}, {said}, {counted(counts['corrections'], 'correction')}")
+    print(_NAMELESS if arguments.without_names else _NAMED)
     return 0

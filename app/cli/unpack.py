@@ -34,16 +34,18 @@ def run(arguments: argparse.Namespace) -> int:
 
 def told(source: str, taken: "Taken") -> Iterator[str]:
     """What came of taking something in, in lines."""
+    from app.cli.record_words import counted
+
     yield (
-        f"{source}: {taken.new} runs new, {taken.completed} completed, {taken.known} there before; "
-        f"{taken.beside} answers, results, notes and corrections new"
+        f"{source}: {counted(taken.new, 'run')} new, {taken.completed} completed, {taken.known} there "
+        f"before; new beside them: {taken.beside}"
     )
     if taken.erased:
-        yield f"{taken.erased} runs were left out: their athletes were erased here."
+        yield f"Left out, because the athlete was erased here: {counted(taken.erased, 'run')}."
     if taken.parted:
         yield (
-            f"{taken.parted} runs were led on in two places. What has most facts stands; the other is kept "
-            "with it."
+            f"Led on in two places: {counted(taken.parted, 'run')}. What has most facts stands; the other is "
+            "kept with it."
         )
     for name in taken.namesakes:
         yield (

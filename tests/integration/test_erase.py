@@ -203,7 +203,7 @@ def test_an_old_folder_of_tables_cannot_bring_them_back(
     assert main(["export", "--to", str(folder)]) == 0
     erased(capsys, "--athlete", NAME, "--yes")
     assert main(["import", str(folder)]) == 0
-    assert "2 runs were left out: their athletes were erased here." in capsys.readouterr().out
+    assert "Left out, because the athlete was erased here: 2 runs." in capsys.readouterr().out
     assert holding(season.path.parent, NAME, NOTE, TITLE) == []
 
 

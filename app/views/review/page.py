@@ -48,7 +48,7 @@ class ReviewPage(QWidget):
         self._correct = correct
         self._look = look
         self._runs: tuple[RunSummary, ...] = ()
-        self._people: tuple[Person, ...] = ()
+        self._people: tuple[Person, ...] | None = None
         self._presenting = False
         self._named: str | None = None
         self._content: ReviewContent | None = None
@@ -213,8 +213,9 @@ class ReviewPage(QWidget):
 
     def _say_consent(self) -> None:
         name: str | None = self.athlete.currentData()
-        self.consent.setVisible(name is not None and not self._presenting)
-        self.consent.say("" if name is None else consent_line(self._people, name))
+        told = "" if name is None or self._people is None else consent_line(self._people, name)
+        self.consent.setVisible(bool(told) and not self._presenting)
+        self.consent.say(told)
 
     def _want_correction(self, run_id: str) -> None:
         if self._correct is not None:
