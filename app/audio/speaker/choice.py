@@ -1,6 +1,7 @@
 """Which speaker plays: the best that can be had, tried anew at each buffer, and said when it is another."""
 
 from collections.abc import Callable, Mapping, Sequence
+from functools import partial
 from typing import Literal
 
 from app.audio.clocks import Clock, MonotonicClock
@@ -76,7 +77,7 @@ class SteadySpeaker:
     def set_loudness(self, share: float) -> None:
         """Play at this share of what the samples say, on whichever speaker."""
         for speaker in (*self._choices, self._silent):
-            speaker.set_loudness(share)
+            _quietly(partial(speaker.set_loudness, share))
 
     def stop(self) -> None:
         """Be silent at once."""

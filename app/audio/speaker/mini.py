@@ -6,13 +6,16 @@ from typing import Any
 import numpy as np
 
 from app.audio.clocks import Clock, MonotonicClock
-from app.audio.samples import CHANNELS, NOTHING, RATE, Stereo, soften
+from app.audio.samples import CHANNELS, NOTHING, PER_MS, RATE, Stereo, soften
 from app.audio.speaker.hush import hush_alsa
 from app.audio.speaker.port import First, from_the_start
 from app.domain.errors import SpeakerError
 
-BUFFER_MS = 200
-"""The library's thread needs the interpreter for each buffer: beside busy threads 20 ms is too short."""
+BUFFER_MS = 400
+"""The library's thread needs the interpreter for each buffer: beside busy threads 20 ms is far too short, and
+200 ms sometimes. A fresh device plays its first buffer at once, so that its length delays nothing."""
+START_MS = 2
+"""From `play` to the sink of a sound server, as recorded there."""
 STALLED_MS = 1_500
 
 
@@ -27,11 +30,13 @@ class MiniaudioSpeaker:
     notice: str | None = None
 
     def __init__(self, device: str | None = None, clock: Clock | None = None) -> None:
-        self.latency_ms = BUFFER_MS
+        self.latency_ms = START_MS
         self._wanted = device
         self._clock = clock or MonotonicClock()
         self._device: Any = None
         self._feed = _Feed(self._clock)
+        self._meant: Stereo = NOTHING
+        self._began_ms = 0
 
     @property
     def name(self) -> str:
@@ -55,10 +60,11 @@ class MiniaudioSpeaker:
 
         Raises SpeakerError when there is no device.
         """
-        self.stop()
-        if self._device is None:
-            self._device = self._open()
-        self._feed.take(samples[first() :])
+        self.close()
+        self._device = self._open()
+        self._meant = samples[first() :]
+        self._began_ms = self._clock.now_ms()
+        self._feed.take(self._meant)
         try:
             self._device.start(self._feed.serve())
         except Exception as error:
@@ -66,21 +72,18 @@ class MiniaudioSpeaker:
             raise SpeakerError(f"The sound device could not be started ({error}).") from error
 
     def set_loudness(self, share: float) -> None:
-        """Play at this share of what the samples say, once what the device holds has been played."""
+        """Play at this share of what the samples say, once what the device holds has been played.
+
+        To be mute, or not any more, does not wait for that. Raises SpeakerError when the device has gone.
+        """
+        at_once = (share == 0) != (self._feed.share == 0)
         self._feed.share = share
+        if at_once and self._device is not None:
+            self.play(self._meant, lambda: (self._clock.now_ms() - self._began_ms) * PER_MS)
 
     def stop(self) -> None:
-        """Be silent at once: what the device holds is thrown away."""
-        self._feed.take(NOTHING)
-        if self._device is None:
-            return
-        if self.lost:
-            self.close()
-            return
-        try:
-            self._device.stop()
-        except Exception:
-            self.close()
+        """Be silent at once: the device goes, and with it what it holds and would play when started again."""
+        self.close()
 
     def tend(self) -> None:
         """Nothing of its own to bring back: whoever holds the buffer does that."""

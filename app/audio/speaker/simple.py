@@ -15,8 +15,8 @@ from app.audio.speaker.port import First, from_the_start
 from app.domain.errors import SpeakerError
 
 START_MS = 2
-"""From `play` to the sink of a sound server, as recorded there. A device adds what the user is to calibrate, and
-a screen adds about as much; a guess at one of them alone would put them apart."""
+"""From `play` to the sink of a sound server, as recorded there. A device adds what the user is to calibrate,
+and a screen about as much: a guess at one of them alone would put them apart."""
 QUEUE_VARIABLE, QUEUE_MS = "PULSE_LATENCY_MSEC", 80
 """PulseAudio reads here how much sound to hold; the library's own 100 ms sound on too long after a stop."""
 WARM_UP_MS = 500

@@ -24,6 +24,7 @@ from app.views.athlete.session import RunSession
 from app.views.athlete.wording import headline
 from app.views.athlete.work_panel import WorkPanel
 from app.views.theme import Look
+from app.views.ticker import INTERVAL_MS
 from app.views.widgets.plain import label, say
 
 TEN_WITHIN_S = 0.8
@@ -37,10 +38,12 @@ TWICE_WITHIN_MS = 500
 class AthletePage(QWidget):
     """Paints the run it is given and hands intents to it.
 
-    `left` is emitted when the athlete is done with it.
+    `left` is emitted when the athlete is done with it, `due` with the ms until a phase begins that should be
+    seen at once, when that is before the next tick.
     """
 
     left = Signal()
+    due = Signal(int)
 
     def __init__(
         self, look: Look, session: RunSession, athlete: str, now_s: Callable[[], float] = monotonic
@@ -102,6 +105,7 @@ class AthletePage(QWidget):
             self._panels.setCurrentWidget(panel)
             self.setFocus()
         self._paused.take_focus()
+        self._ask_for_onset(shown)
 
     def show_trouble(self, sentence: str) -> None:
         """Say in words that something outside the session went wrong, until told ""; the session goes on."""
@@ -207,6 +211,11 @@ class AthletePage(QWidget):
         if shown.stand is Stand.RUNNING:
             return self._rest if shown.doing is Doing.GAP else self._work
         return {Stand.READY: self._ready, Stand.PAUSED: self._paused}.get(shown.stand, self._finished)
+
+    def _ask_for_onset(self, shown: Snapshot) -> None:
+        left_ms = shown.phase_left_ms if shown.doing is Doing.WORK else shown.gap_left_ms
+        if shown.stand is Stand.RUNNING and left_ms is not None and left_ms <= INTERVAL_MS:
+            self.due.emit(left_ms)
 
     def _change_loudness(self, change: Callable[[Loudness], Loudness]) -> None:
         self._session.set_loudness(change(self._session.loudness))

@@ -1,7 +1,9 @@
 """The choice among speakers, and how it goes on when one of them fails."""
 
 import sys
+from collections.abc import Generator
 from dataclasses import dataclass, field
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -9,7 +11,7 @@ import pytest
 from app.audio.clocks import MonotonicClock
 from app.audio.samples import CHANNELS, PER_MS, Stereo, silence
 from app.audio.speaker.choice import GONE, RETRY_MS, SteadySpeaker, choose_speaker
-from app.audio.speaker.mini import BUFFER_MS
+from app.audio.speaker.mini import START_MS, MiniaudioSpeaker
 from app.audio.speaker.port import First, from_the_start
 from app.audio.speaker.silent import SilentSpeaker
 from app.audio.speaker.simple import SimpleaudioSpeaker
@@ -175,7 +177,7 @@ def test_each_speaker_keeps_the_latency_the_user_set_for_it() -> None:
     known = {"simpleaudio": 35, "miniaudio": 180, "hall": 1}
     assert choose_speaker("simpleaudio", latency_ms=known).latency_ms == 35
     assert choose_speaker("miniaudio", latency_ms=known).latency_ms == 180
-    assert choose_speaker("miniaudio", device="Hall", latency_ms=known).latency_ms == BUFFER_MS
+    assert choose_speaker("miniaudio", device="Hall", latency_ms=known).latency_ms == START_MS
 
 
 def test_what_is_taken_up_again_is_reckoned_from_the_frame_it_was_begun_at() -> None:
@@ -262,6 +264,77 @@ def test_a_stop_silences_the_memory_that_is_still_read(library: Library) -> None
     speaker.play(np.full((100, CHANNELS), 7, dtype=np.int16))
     speaker.stop()
     assert not library.memory.any()
+
+
+class Devices:
+    """A miniaudio whose devices ask for ten ms at a time, when they are told to."""
+
+    SampleFormat = SimpleNamespace(SIGNED16="s16")
+    backend = "test"
+
+    def __init__(self) -> None:
+        self.opened = 0
+        self.running = False
+        self.feed: Generator[Stereo, int, None] | None = None
+
+    def PlaybackDevice(self, *_format: object, app_name: str) -> "Devices":  # noqa: N802 - the library's name
+        self.opened += 1
+        return self
+
+    def start(self, feed: "Generator[Stereo, int, None]") -> None:
+        self.running, self.feed = True, feed
+
+    def close(self) -> None:
+        self.running = False
+
+    def hear(self) -> Stereo:
+        assert self.feed is not None
+        return self.feed.send(480)
+
+
+@pytest.fixture
+def devices(monkeypatch: pytest.MonkeyPatch) -> Devices:
+    made = Devices()
+    monkeypatch.setitem(sys.modules, "miniaudio", made)
+    return made
+
+
+def test_each_buffer_is_played_by_a_fresh_device_and_a_stop_lets_it_go(devices: Devices) -> None:
+    speaker = MiniaudioSpeaker(clock=Hand())
+    speaker.play(numbered(30), lambda: 10 * PER_MS)
+    assert np.array_equal(devices.hear(), numbered(30)[480:960])
+    speaker.play(numbered(5))
+    heard = devices.hear()
+    assert np.array_equal(heard[:240], numbered(5))
+    assert not heard[240:].any()
+    assert devices.opened == 2
+    speaker.stop()
+    assert not devices.running
+
+
+def test_a_device_that_plays_silence_is_awake_and_is_not_opened_again(devices: Devices) -> None:
+    speaker = MiniaudioSpeaker(clock=Hand())
+    speaker.warm_up()
+    speaker.warm_up()
+    assert devices.opened == 1
+    assert not devices.hear().any()
+
+
+def test_what_miniaudio_plays_is_softened_at_the_next_asking_and_muted_at_once(devices: Devices) -> None:
+    clock, buffer = Hand(), np.full((1_000 * PER_MS, CHANNELS), 1_000, dtype=np.int16)
+    buffer[600 * PER_MS :] = 2_000
+    speaker = MiniaudioSpeaker(clock=clock)
+    speaker.play(buffer)
+    speaker.set_loudness(0.5)
+    assert np.all(devices.hear() == 500)
+    assert devices.opened == 1
+    clock.at_ms = 300
+    speaker.set_loudness(0)
+    assert not devices.hear().any()
+    assert devices.opened == 2
+    clock.at_ms = 700
+    speaker.set_loudness(1)
+    assert np.all(devices.hear() == 2_000)
 
 
 def test_closing_lets_every_device_go() -> None:
