@@ -3,6 +3,7 @@
 import zipfile
 from base64 import b64decode
 from dataclasses import replace
+from itertools import permutations
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -17,7 +18,7 @@ from app.domain.tables_of_runs import BRANCHES
 from app.store.courses import read_course
 from app.store.exchange import Wanted
 from app.store.verify import verify
-from tests.filled import Invented
+from tests.filled import Invented, change
 from tests.laptops import (
     RUNS,
     WORDS,
@@ -217,3 +218,22 @@ def test_a_pack_that_says_something_else_of_a_run_is_refused_whole(tmp_path: Pat
     with pytest.raises(PackError, match="something else in runs than the record here"):
         desk.unpack(one.pack("all.pwpack"))
     assert dump(desk.path) == before
+
+
+def test_a_name_goes_before_none_and_of_two_names_the_first_by_its_letters_in_any_order(
+    tmp_path: Path,
+) -> None:
+    one = laptop(tmp_path, "one", 1)
+    one.lead([FIRST])
+    packs = [one.pack("nameless.pwpack", Wanted(names=False)), one.pack("named.pwpack")]
+    change(one.path, "UPDATE athlete SET name = 'Aaron'")
+    packs.append(one.pack("renamed.pwpack"))
+    for number, order in enumerate(permutations(packs)):
+        desk = laptop(tmp_path, f"desk{number}", 2)
+        desk.unpack(*order[:2])
+        with desk.open() as record:
+            (name,) = record.queries.athletes()
+        assert name == ("Aaron" if packs[2] in order[:2] else FIRST.header.athlete)
+        desk.unpack(order[2])
+        with desk.open() as record:
+            assert record.queries.athletes() == ("Aaron",)
