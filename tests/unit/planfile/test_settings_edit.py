@@ -1,5 +1,6 @@
 """Single settings written into a file that stays as its author wrote it."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -7,7 +8,7 @@ import pytest
 from app.domain.cue_values import CueLevel
 from app.domain.errors import FileProblemsError, PacewrightError
 from app.planfile.settings import Settings, read_settings
-from app.planfile.settings_edit import Changes, save_settings
+from app.planfile.settings_edit import Changes, save_settings, sound_changes
 
 MINE = """# how the hall wants it
 format = 1
@@ -108,3 +109,21 @@ def test_a_folder_that_cannot_be_written_to_is_said_in_words(tmp_path: Path) -> 
     (tmp_path / "file").write_text("", encoding="utf-8")
     with pytest.raises(PacewrightError, match="cannot be written"):
         save_settings(tmp_path / "file" / "settings.toml", {("sound", "tones"): 70})
+
+
+def test_only_what_differs_of_the_sound_is_a_change(path: Path) -> None:
+    before = read_settings(path)
+    after = replace(before, speaker="miniaudio", device="Hall", cues=CueLevel.TONES, tones=0.35, mute=True)
+    changes = sound_changes(before, after)
+    assert changes == {
+        ("sound", "speaker"): "miniaudio",
+        ("sound", "device"): "Hall",
+        ("sound", "cues"): "tones",
+        ("sound", "tones"): 35,
+        ("sound", "mute"): True,
+    }
+    save_settings(path, changes)
+    assert read_settings(path) == after
+    assert sound_changes(after, after) == {}
+    save_settings(path, sound_changes(after, before))
+    assert read_settings(path) == before

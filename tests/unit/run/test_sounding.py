@@ -1,33 +1,31 @@
-"""How loud a run is, in steps, and muted."""
+"""How loud a run is, in steps, and what stays of it when it is muted."""
 
 import pytest
 
 from app.run.sounding import Loudness, NoSound
 
 
-def test_what_is_heard_is_its_share_of_a_hundred_and_nothing_when_muted() -> None:
-    assert Loudness(70).share == 0.7
-    assert Loudness(70, muted=True).share == 0.0
-
-
-@pytest.mark.parametrize(("percent", "softer", "louder"), [(50, 40, 60), (95, 85, 100), (5, 0, 15)])
-def test_a_step_goes_no_further_than_silence_and_full(percent: int, softer: int, louder: int) -> None:
-    assert Loudness(percent).softer() == Loudness(softer)
+@pytest.mark.parametrize(
+    ("percent", "louder", "softer"), [(50, 60, 40), (95, 100, 85), (5, 15, 0), (0, 10, 0)]
+)
+def test_a_step_is_ten_percent_within_nought_and_a_hundred(percent: int, louder: int, softer: int) -> None:
     assert Loudness(percent).louder() == Loudness(louder)
+    assert Loudness(percent).softer() == Loudness(softer)
 
 
-def test_a_step_in_either_direction_ends_the_muting() -> None:
-    muted = Loudness(50, muted=True)
-    assert not muted.softer().muted
-    assert not muted.louder().muted
+def test_muted_is_silence_that_remembers_how_loud_it_was() -> None:
+    muted = Loudness(70).switched()
+    assert (muted.muted, muted.percent, muted.share) == (True, 70, 0.0)
+    assert muted.switched() == Loudness(70)
+    assert muted.switched().share == 0.7
 
 
-def test_muting_twice_is_as_loud_as_before() -> None:
-    assert Loudness(30).switched() == Loudness(30, muted=True)
-    assert Loudness(30).switched().switched() == Loudness(30)
+def test_a_step_ends_a_mute() -> None:
+    assert Loudness(70, muted=True).louder() == Loudness(80)
+    assert Loudness(70, muted=True).softer() == Loudness(60)
 
 
-def test_where_nothing_sounds_the_loudness_chosen_is_kept() -> None:
-    sound = NoSound()
-    sound.set_loudness(Loudness(40))
-    assert sound.loudness == Loudness(40)
+def test_where_there_is_no_sound_the_loudness_is_remembered() -> None:
+    silence = NoSound()
+    silence.set_loudness(Loudness(30))
+    assert silence.loudness == Loudness(30)
