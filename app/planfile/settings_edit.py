@@ -69,7 +69,7 @@ def _sound(settings: Settings) -> dict[str, SettingValue]:
 def _set(table: MutableMapping[str, Any], key: str, value: SettingValue) -> None:
     if value is None:
         table.pop(key, None)
-    elif table.get(key) != value:
+    else:
         table[key] = value
 
 

@@ -131,6 +131,14 @@ def test_continuous_work_is_coached_at_its_first_and_third_quarter() -> None:
     ]
 
 
+def test_each_half_of_continuous_work_has_a_cue_of_its_own() -> None:
+    dose, cues = WorkTime(Band.exactly(40_000)), ("a", "b", "c")
+    assert [cue.text for cue in said(dose, cues=cues) if cue.kind is CueKind.COACHING] == ["a", "b"]
+    timeline, bout = bout_of(dose, cues=cues)
+    standing = [coaching_cue(timeline.exercise_of(bout), bout, 1, at) for at in (0, 19_999, 20_000, 39_999)]
+    assert standing == ["a", "a", "b", "b"]
+
+
 def test_work_at_ones_own_pace_is_not_spoken_into() -> None:
     assert said(OwnPaceReps(Band.exactly(8)), cues=("Light feet",)) == []
     assert shortest_rep_ms(bout_of(OwnPaceReps(Band.exactly(8)))[1]) is None
