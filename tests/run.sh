@@ -33,11 +33,14 @@ open_screen() {
 }
 
 status=0
+failed=()
 part() {
-    say "$1"
+    local name=$1 code=0
     shift
-    local code=0
+    say "$name"
     "$python" "$@" || code=$?
+    [[ $code != 0 ]] || return 0
+    failed+=("$name")
     [[ $status != 0 ]] || status=$code
 }
 
@@ -48,5 +51,6 @@ part "lint" -m ruff check --quiet .
 part "format" -m ruff format --check --quiet .
 part "types" -m mypy
 part "contracts" -c 'from importlinter.cli import lint_imports_command; lint_imports_command()'
+[[ ${#failed[@]} == 0 ]] || say "failed before the tests, see above: ${failed[*]}"
 part "tests" -m pytest "$@"
 exit "$status"

@@ -139,6 +139,6 @@ def test_saving_a_damaged_record(record: Path, tmp_path: Path) -> None:
     missing = sum(recovered.missing_facts.values())
     facts_left = sum(run.facts for run in recovered.contents.runs) - missing
     print(
-        f"\n1 page of 100 lost to noise ({pages // 100} of {pages}): {len(recovered.contents.runs)} of {RUNS} "
-        f"runs and {facts_left} of {RUNS * len(facts(random.Random(1)))} facts saved in {took:.1f} s"
+        f"\n1 page of 100 lost to noise ({pages // 100} of {pages}): {len(recovered.contents.runs)} of "
+        f"{RUNS} runs and {facts_left} of {RUNS * len(facts(random.Random(1)))} facts saved in {took:.1f} s"
     )

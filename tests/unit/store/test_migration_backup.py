@@ -12,6 +12,7 @@ from app.store import database as opening
 from app.store.backup import backups_in
 from app.store.database import open_database
 from app.store.link import Link
+from app.store.migration import migrate
 from app.store.places import backup_folder
 from app.store.schema import SCHEMA_VERSION
 from tests.filled import change, spoil
@@ -32,7 +33,6 @@ def version(path: Path) -> int:
 
 def test_the_backup_is_there_before_the_first_step(record: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     seen: list[int] = []
-    migrate = opening.migrate
 
     def look(link: Link) -> None:
         seen.extend(backup.schema for backup in backups_in(backup_folder(record)))
