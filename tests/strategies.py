@@ -8,6 +8,7 @@ from functools import cache
 from hypothesis import strategies as st
 
 from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
+from app.domain.length import session_ms
 from app.domain.plan import (
     LEAST_LEAD_IN_MS,
     LONGEST_SESSION_MS,
@@ -45,7 +46,6 @@ from app.domain.records import (
     SkipReason,
 )
 from app.domain.tempo import Begins, Tempo
-from app.planfile.length import session_ms
 from tests.summaries import SQUAD, summary
 
 ZONES = (

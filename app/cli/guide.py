@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.cli.whose import athlete_for, configure_whose
 from app.domain.errors import PacewrightError, UsageError
 
 if TYPE_CHECKING:
@@ -24,10 +25,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "-o", "--output", type=Path, required=True, metavar="FILE", help="a .wav or .flac file"
     )
-    parser.add_argument("--athlete", metavar="NAME", help="who it is for")
-    parser.add_argument(
-        "--roster", type=Path, metavar="FILE", help="where that athlete's loads and counts stand"
-    )
+    configure_whose(parser)
     parser.add_argument("--stage", type=int, metavar="N", help="this stage alone, counted from 1")
     parser.add_argument(
         "--pace",
@@ -45,7 +43,6 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     """Write the guide, and say how long it is and what it lacks."""
-    from app import wiring
     from app.audio.bout_sound import Manner
     from app.audio.guide import paced, write_guide
     from app.audio.voice import Voice
@@ -58,9 +55,11 @@ def run(arguments: argparse.Namespace) -> int:
 
     if not PACES[0] <= arguments.pace <= PACES[1]:
         raise UsageError("--pace is how many seconds a rep takes, from 0.5 to 60.")
-    plan = _stage_of(read_plan(arguments.plan), arguments.stage)
-    athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
-    timeline = compile_timeline(paced(plan, round(arguments.pace * 1000)), athlete)
+    whole = read_plan(arguments.plan)
+    athlete = athlete_for(whole, arguments)
+    plan = paced(_stage_of(whole, arguments.stage), round(arguments.pace * 1000))
+    _refuse_too_long(plan)
+    timeline = compile_timeline(plan, athlete)
     manner = Manner(CueLevel(arguments.level), arguments.language)
     voice = Voice(arguments.language)
     try:
@@ -85,6 +84,20 @@ def _stage_of(plan: "Plan", number: int | None) -> "Plan":
     if not 1 <= number <= len(plan.stages):
         raise UsageError(f"--stage is from 1 to {len(plan.stages)}: the plan has no stage {number}.")
     return replace(plan, stages=(plan.stages[number - 1],))
+
+
+def _refuse_too_long(plan: "Plan") -> None:
+    """Refuse a pace that makes the session longer than one may be; a plan itself never is."""
+    from app.domain.length import session_ms
+    from app.domain.plan import LONGEST_SESSION_MS
+    from app.domain.units import clock_text, exact_clock_text
+
+    length_ms = session_ms(plan)
+    if length_ms > LONGEST_SESSION_MS:
+        raise UsageError(
+            f"At this --pace the session lasts {exact_clock_text(length_ms)}, and "
+            f"{clock_text(LONGEST_SESSION_MS)} is the most: give fewer seconds a rep, or one --stage alone."
+        )
 
 
 def _write_cues(path: Path, cues: "Sequence[Cue]") -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from app import wiring
 
 if TYPE_CHECKING:
+    from app.domain.plan import WrittenPlan
     from app.planfile.settings import Settings
     from app.views.house import House
 
@@ -41,7 +42,18 @@ def run(arguments: argparse.Namespace) -> int:
     plan = house.plans[0] if arguments.demo else arguments.plan
     athlete = arguments.athlete or ("Hugo" if arguments.demo else None)
     session = None if plan is None else house.read_plan(plan)
+    _refuse_too_long(house, session, athlete)
     return run_application(house, Wish(session, athlete, arguments.full_screen))
+
+
+def _refuse_too_long(house: "House", session: "WrittenPlan | None", name: str | None) -> None:
+    """Refuse, before there is a window, reps that make the session too long. Raises SessionTooLongError."""
+    from app.domain.compiler import suit
+
+    if session is not None and name is not None:
+        for athlete in house.read_athletes():
+            if athlete.name == name:
+                suit(session.plan, athlete)
 
 
 def _house(arguments: argparse.Namespace) -> "House":

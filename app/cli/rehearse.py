@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from app import wiring
+from app.cli.whose import athlete_for, configure_whose
 from app.domain.errors import UsageError
 from app.domain.units import clock_text
 
@@ -25,10 +26,7 @@ SUMMARY = "lead a plan with a simulated clock and no screen, and print what was 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Declare the command's words."""
     parser.add_argument("plan", type=Path, metavar="PLAN")
-    parser.add_argument("--athlete", metavar="NAME", help="who it is for")
-    parser.add_argument(
-        "--roster", type=Path, metavar="FILE", help="where that athlete's loads and counts stand"
-    )
+    configure_whose(parser)
     parser.add_argument("--database", type=Path, metavar="FILE", help="keep the record here (else nowhere)")
     parser.add_argument("--speed", type=float, default=0.0, metavar="N", help="times real time; 0 = at once")
     parser.add_argument("--json", action="store_true", help="print what was recorded as JSON")
@@ -43,8 +41,7 @@ def run(arguments: argparse.Namespace) -> int:
 
     pace = _pace(arguments.speed)
     written = wiring.read_plan(arguments.plan)
-    athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
-    timeline = compile_timeline(written.plan, athlete)
+    timeline = compile_timeline(written.plan, athlete_for(written.plan, arguments))
     name = arguments.athlete or "Rehearsal"
     header = wiring.new_header(name, written, invented=True)
     with ExitStack() as stack:

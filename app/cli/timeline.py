@@ -5,30 +5,27 @@ import io
 import sys
 from pathlib import Path
 
+from app.cli.whose import athlete_for, configure_whose
+
 SUMMARY = "print a plan laid out in time, with its figures"
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
     """Declare the command's words."""
     parser.add_argument("plan", type=Path, metavar="PLAN")
-    parser.add_argument("--athlete", metavar="NAME", help="who it is for")
-    parser.add_argument(
-        "--roster", type=Path, metavar="FILE", help="where that athlete's loads and counts stand"
-    )
+    configure_whose(parser)
     parser.add_argument("--format", choices=("text", "csv", "json"), default="text", help="text if not given")
 
 
 def run(arguments: argparse.Namespace) -> int:
     """Print the timeline. Side `weaker` is the left here: no record is read."""
-    from app import wiring
     from app.domain.compiler import compile_timeline
     from app.planfile.reader import read_plan
     from app.reports.timeline_rows import timeline_csv, timeline_json
     from app.reports.timeline_sheet import timeline_text
 
     plan = read_plan(arguments.plan)
-    athlete = wiring.find_athlete(arguments.athlete, arguments.roster) if arguments.athlete else None
-    timeline = compile_timeline(plan, athlete)
+    timeline = compile_timeline(plan, athlete_for(plan, arguments))
     if arguments.format == "csv":
         _write(timeline_csv(timeline))
     elif arguments.format == "json":

@@ -7,9 +7,12 @@ from decimal import Decimal
 from app.domain.athlete import Athlete
 from app.domain.bout_work import work_of
 from app.domain.dose import WorkTime, rep_band
-from app.domain.plan import Exercise, First, Plan, Side, Sides
+from app.domain.errors import SessionTooLongError
+from app.domain.length import bout_ms, session_ms
+from app.domain.plan import LONGEST_SESSION_MS, Exercise, First, Plan, Side, Sides
 from app.domain.sequence import Gap, PlannedSet, planned_sets
 from app.domain.timeline import Bout, RepWindow, SpanKind, Timeline, WorkSpan, windows_of
+from app.domain.units import clock_text, exact_clock_text
 
 
 def compile_timeline(plan: Plan, athlete: Athlete | None = None, weaker: Side | None = None) -> Timeline:
@@ -17,20 +20,45 @@ def compile_timeline(plan: Plan, athlete: Athlete | None = None, weaker: Side | 
 
     The athlete's first side, reps and loads stand in for the plan's, and the timeline's plan has those reps.
     `weaker` is the side that begins where the plan says so; while it is unknown the left begins.
+    Raises SessionTooLongError when the athlete's reps make it longer than six hours.
     """
     suited = plan if athlete is None else suit(plan, athlete)
     return Timeline(suited, tuple(_Compilation(suited, athlete, weaker).bouts()))
 
 
 def suit(plan: Plan, athlete: Athlete) -> Plan:
-    """The plan with the athlete's own reps, by exercise name, in place of the written ones."""
+    """The plan with the athlete's own reps, by exercise name, in place of the written ones.
+
+    Raises SessionTooLongError when they make the session longer than six hours.
+    """
     if not athlete.reps:
         return plan
     stages = tuple(
         replace(stage, exercises=tuple(_suit_exercise(exercise, athlete) for exercise in stage.exercises))
         for stage in plan.stages
     )
-    return replace(plan, stages=stages)
+    suited = replace(plan, stages=stages)
+    length_ms, names = session_ms(suited), _made_longer(plan, suited)
+    if length_ms > LONGEST_SESSION_MS and names:
+        raise SessionTooLongError(
+            f"With the reps of {athlete.name} for {', '.join(names)} the session lasts "
+            f"{exact_clock_text(length_ms)}, and {clock_text(LONGEST_SESSION_MS)} is the most. "
+            "Give fewer reps in the roster, or split the plan."
+        )
+    return suited
+
+
+def _made_longer(plan: Plan, suited: Plan) -> tuple[str, ...]:
+    """Names of the exercises that an athlete's reps make longer, each once, in quotes."""
+    written, own = (
+        [exercise for stage in each.stages for exercise in stage.exercises] for each in (plan, suited)
+    )
+    names = [
+        f'"{after.name}"'
+        for before, after in zip(written, own, strict=True)
+        if bout_ms(after, plan.fast_ms) > bout_ms(before, plan.fast_ms)
+    ]
+    return tuple(dict.fromkeys(names))
 
 
 def first_side(exercise: Exercise, athlete: Athlete | None = None, weaker: Side | None = None) -> Side:

@@ -63,5 +63,9 @@ class DisplayError(PacewrightError):
     """There is no screen to open a window on."""
 
 
+class SessionTooLongError(PacewrightError):
+    """The session that would come about is longer than any may be."""
+
+
 class UsageError(PacewrightError):
     """The words of a command do not fit together."""

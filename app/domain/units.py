@@ -29,3 +29,9 @@ def clock_text(ms: int) -> str:
     minutes, seconds = divmod(seconds, 60)
     hours, minutes = divmod(minutes, 60)
     return f"{hours}:{minutes:02d}:{seconds:02d}" if hours else f"{minutes}:{seconds:02d}"
+
+
+def exact_clock_text(ms: int) -> str:
+    """The same with its part seconds, where there are any: `6:00:00.1`."""
+    part = max(ms, 0) % MS_PER_SECOND
+    return clock_text(ms) + (f".{part:03d}".rstrip("0") if part else "")

@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from app.domain.length import session_ms
 from app.domain.plan import (
     LONGEST_SESSION_MS,
     Exercise,
@@ -17,7 +18,6 @@ from app.domain.plan import (
 from app.domain.units import clock_text
 from app.planfile.doses import FORMS
 from app.planfile.form import PLAN
-from app.planfile.length import session_ms
 from app.planfile.positions import Positions
 from app.planfile.report import Report
 from app.planfile.source import read_text

@@ -32,7 +32,7 @@ from decimal import Decimal
 from pathlib import Path
 
 from app.domain.athlete import Athlete
-from app.domain.plan import Plan, Side
+from app.domain.plan import Side
 from app.planfile.amounts import Count, Format, Load, Ranged
 from app.planfile.keys import FORMAT, MOST_EXERCISES, MOST_REPS
 from app.planfile.kinds import Refuse, Schema, Text, Word
@@ -155,13 +155,6 @@ def parse_roster_csv(text: str, file: str) -> tuple[Athlete, ...]:
 def is_roster(text: str) -> bool:
     """Whether a TOML text looks like a roster rather than a plan."""
     return _ATHLETE_HEADER.search(text) is not None
-
-
-def unmatched(athlete: Athlete, plan: Plan) -> tuple[str, ...]:
-    """The exercises an athlete has something of their own for and the plan does not have, in order."""
-    known = {exercise.name for stage in plan.stages for exercise in stage.exercises}
-    named = dict.fromkeys([*(exercise for exercise, _ in athlete.loads_kg), *athlete.reps])
-    return tuple(name for name in named if name not in known)
 
 
 def _athletes(document: dict[str, object] | None, report: Report) -> tuple[Athlete, ...]:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline
-from app.domain.errors import FileProblemsError
+from app.domain.errors import FileProblemsError, SessionTooLongError
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
 from app.domain.records import BoutPrescribed, Fact, RepDone, RunHeader
@@ -55,7 +55,10 @@ def timeline_of(unfinished: Unfinished, parse: ParsePlan, athletes: Sequence[Ath
         return None
     named = [athlete for athlete in athletes if athlete.name == unfinished.header.athlete]
     for athlete in (*named, None):
-        timeline = compile_timeline(plan, athlete)
+        try:
+            timeline = compile_timeline(plan, athlete)
+        except SessionTooLongError:
+            continue
         if prescriptions(timeline) == unfinished.prescribed:
             return timeline
     return None

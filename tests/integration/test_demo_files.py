@@ -8,7 +8,8 @@ from app.domain.compiler import compile_timeline
 from app.domain.dose import HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
 from app.domain.plan import Exercise, Plan, Sides, StageKind
 from app.planfile.reader import read_plan
-from app.planfile.roster import read_roster, unmatched
+from app.planfile.roster import read_roster
+from app.planfile.roster_fit import unmatched
 
 DEMO = Path(__file__).parents[2] / "demo_data"
 NAMES = ("landing_control", "shoulder_rotators")

@@ -7,6 +7,7 @@ import pytest
 from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline, first_side, suit
 from app.domain.dose import Band, OwnPaceReps, rep_band
+from app.domain.errors import SessionTooLongError
 from app.domain.plan import Exercise, First, Side, Sides
 from app.domain.timeline import SpanKind
 from tests.planned import compiled, holds, own_pace, plan_of, signals, tempo_reps, work_for
@@ -134,6 +135,27 @@ def test_an_athletes_reps_hold_for_own_pace_work_and_leave_timed_work_alone() ->
 def test_an_athlete_without_own_reps_has_the_plan_itself() -> None:
     plan = plan_of(SQUAT)
     assert suit(plan, Athlete("Ada")) is plan
+
+
+def test_reps_that_make_a_session_longer_than_six_hours_are_refused_with_whose_and_which_they_are() -> None:
+    # Each set has a lead-in of 5 s, the two changeovers 15 s more: 20 x (800 + 24 + 800) + 60 x 5 + 2 x 15 s.
+    squats = [Exercise(name, tempo_reps(20, "3010"), sets=20, rest_ms=5_000) for name in ("A", "B", "C")]
+    many, fewer = Band(180, 200), Band(5, 6)
+    with pytest.raises(SessionTooLongError) as caught:
+        compiled(*squats, athlete=Athlete("Ines", reps={"A": many, "B": fewer, "C": many, "D": many}))
+    assert str(caught.value) == (
+        'With the reps of Ines for "A", "C" the session lasts 9:06:50, and 6:00:00 is the most. '
+        "Give fewer reps in the roster, or split the plan."
+    )
+    compiled(*squats, athlete=Athlete("Ines", reps={"A": fewer, "B": fewer, "C": many}))
+
+
+def test_reps_up_to_six_hours_to_the_second_are_taken() -> None:
+    # 5 s lead-in and 200 signals 107.975 s apart.
+    hop = Exercise("Hop", signals(1, 107.975), rest_ms=0)
+    assert compiled(hop, athlete=Athlete("Ines", reps={"Hop": Band(200, 200)})).timed_ms == 21_600_000
+    with pytest.raises(SessionTooLongError, match=r"lasts 6:00:00\.001, and 6:00:00"):
+        compiled(hop, athlete=Athlete("Ines", reps={"Hop": Band(200, 200)}), lead_in_ms=5_001)
 
 
 def test_loads_are_the_plans_without_an_athlete() -> None:

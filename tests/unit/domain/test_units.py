@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.domain.units import clock_text, milliseconds, seconds_text
+from app.domain.units import clock_text, exact_clock_text, milliseconds, seconds_text
 
 
 @pytest.mark.parametrize(
@@ -61,3 +61,10 @@ def test_a_clock_counts_whole_seconds_and_has_hours_only_from_one_on(ms: int, te
 
 def test_a_clock_never_runs_below_zero() -> None:
     assert clock_text(-5) == "0:00"
+
+
+@pytest.mark.parametrize(
+    ("ms", "text"), [(21_600_000, "6:00:00"), (21_600_100, "6:00:00.1"), (59_050, "0:59.05"), (1, "0:00.001")]
+)
+def test_an_exact_clock_has_part_seconds_where_there_are_any(ms: int, text: str) -> None:
+    assert exact_clock_text(ms) == text

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from app.domain.errors import FileProblemsError
+from app.domain.length import session_ms
 from app.domain.plan import LONGEST_SESSION_MS, Plan
-from app.planfile.length import session_ms
 from app.planfile.reader import parse_plan, read_plan
 from app.planfile.writer import write_plan
 from tests.mutators import byte_mutants, structure_mutants

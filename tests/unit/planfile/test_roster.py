@@ -8,9 +8,8 @@ import pytest
 from app.domain.athlete import Athlete
 from app.domain.dose import Band
 from app.domain.errors import FileProblemsError
-from app.domain.plan import Exercise, Side
-from app.planfile.roster import is_roster, parse_roster, read_roster, unmatched
-from tests.planned import plan_of, work_for
+from app.domain.plan import Side
+from app.planfile.roster import is_roster, parse_roster, read_roster
 
 WHOLE = """\
 format = 1
@@ -130,10 +129,3 @@ def test_a_roster_is_told_from_a_plan_by_its_headings() -> None:
     assert is_roster(WHOLE)
     assert is_roster("x = 1\n  [[ athlete ]]\n")
     assert not is_roster('title = "[[athlete]]"\n# [[athlete]]\n')
-
-
-def test_what_a_plan_does_not_have_is_found() -> None:
-    ines, bram = parse_roster(WHOLE, "r")
-    plan = plan_of(Exercise("Row", work_for(30)))
-    assert unmatched(ines, plan) == ("Split squat",)
-    assert unmatched(bram, plan) == ()

@@ -3,8 +3,8 @@
 from hypothesis import given
 
 from app.domain.compiler import compile_timeline
+from app.domain.length import bout_ms, session_ms
 from app.domain.plan import Exercise, Plan, Sides
-from app.planfile.length import bout_ms, session_ms
 from tests.planned import holds, own_pace, plan_of, sticks, tempo_reps, work_for
 from tests.strategies import plans
 
