@@ -10,7 +10,9 @@ from app.domain.tempo import Phase
 from app.domain.timeline import Bout, WorkSpan
 
 LONG_PHASE_MS = 4_000
-"""From this length on, the last three seconds of a phase are ticked."""
+"""From this length on, the last three seconds of a phase are ticked; of timed work, those there are."""
+FIRST_TICK_MS = 1_000
+"""In shorter timed work a tick comes no sooner after its start, so that it is not taken for the start."""
 TICKED_S = (3, 2, 1)
 TICK_MS = 50
 MARK_MS = 120
@@ -61,8 +63,7 @@ def work_tones(exercise: Exercise, bout: Bout, tongue: Tongue = ENGLISH) -> Iter
         word = tongue.begin if span.end_ms is None else spoken_phase(exercise, span.phase, tongue)
         yield Cue(span.start_ms, kind, span.side, onset_ms(kind, length), word)
         yield from _marks(span, tongue)
-        if span.end_ms is not None and span.end_ms - span.start_ms >= LONG_PHASE_MS:
-            yield from ticks_before(span.end_ms, span.side)
+        yield from _ticks(span)
     if bout.work_ms is not None:
         yield Cue(bout.work_ms, CueKind.END, Side.BOTH, CHORD_MS, tongue.bout_done)
 
@@ -71,6 +72,15 @@ def ticks_before(end_ms: int, side: Side) -> Iterator[Cue]:
     """A tick three, two and one seconds before an instant."""
     for left in TICKED_S:
         yield Cue(end_ms - left * 1000, CueKind.TICK, side, TICK_MS, str(left))
+
+
+def _ticks(span: WorkSpan) -> Iterator[Cue]:
+    if span.end_ms is None:
+        return
+    long = span.end_ms - span.start_ms >= LONG_PHASE_MS
+    for tick in ticks_before(span.end_ms, span.side):
+        if long or (span.phase is Phase.WORK and tick.at_ms - span.start_ms >= FIRST_TICK_MS):
+            yield tick
 
 
 def _marks(span: WorkSpan, tongue: Tongue) -> Iterator[Cue]:

@@ -20,8 +20,16 @@ NO_REPS = Band.exactly(0)
 
 
 @dataclass(frozen=True, slots=True)
+class Kilograms:
+    """Kg times reps: `low` for the lower bounds of reps, `high` for the upper."""
+
+    low: Decimal
+    high: Decimal
+
+
+@dataclass(frozen=True, slots=True)
 class Figures:
-    """What a stretch of a session asks for. Lengths in ms; times and loads are those of the upper bounds.
+    """What a stretch of a session asks for. Lengths in ms; times are those of the upper bounds.
 
     `timed_ms` is the length of gaps and work as far as they have one, `timed_work_ms` that of the work
     alone, pauses between its reps included. `tut_ms` is None where no dose defines it; `nominal` says that an
@@ -42,7 +50,7 @@ class Figures:
     isometric_ms: int
     nominal: bool
     contacts: Band | None
-    known_load_kg: Decimal | None
+    known_load_kg: Kilograms | None
     load_complete: bool
 
     @property
@@ -61,7 +69,7 @@ class Figures:
         return None if self.open_ended or not self.timed_ms else self.timed_work_ms / self.timed_ms
 
     @property
-    def volume_load_kg(self) -> Decimal | None:
+    def volume_load_kg(self) -> Kilograms | None:
         """Kg times reps; None when a load is unknown."""
         return self.known_load_kg if self.load_complete else None
 
@@ -187,14 +195,15 @@ def _contacts(stage: Stage, exercise: Exercise, bout: Bout) -> Band | None:
     return Band(bout.low * per_rep, bout.high * per_rep)
 
 
-def _volume_load(bout: Bout, exercise: Exercise) -> Decimal | None:
+def _volume_load(bout: Bout, exercise: Exercise) -> Kilograms | None:
     if isinstance(exercise.dose, WorkTime) or bout.load_kg is None:
         return None
     if exercise.sides is not Sides.ALTERNATE:
-        return bout.load_kg * bout.high
+        return Kilograms(bout.load_kg * bout.low, bout.load_kg * bout.high)
     if bout.other_load_kg is None:
         return None
-    return (bout.load_kg + bout.other_load_kg) * (bout.high // 2)
+    both = bout.load_kg + bout.other_load_kg
+    return Kilograms(both * (bout.low // 2), both * (bout.high // 2))
 
 
 def _sum_bands(bands: Iterable[Band]) -> Band:
@@ -214,6 +223,10 @@ def _sum_known(lengths: Iterable[int | None]) -> int | None:
     return sum(known) if known else None
 
 
-def _sum_loads(loads: Iterable[Decimal | None]) -> Decimal | None:
+def _sum_loads(loads: Iterable[Kilograms | None]) -> Kilograms | None:
     known = [load for load in loads if load is not None]
-    return sum(known, Decimal(0)) if known else None
+    if not known:
+        return None
+    return Kilograms(
+        sum((load.low for load in known), Decimal(0)), sum((load.high for load in known), Decimal(0))
+    )

@@ -44,6 +44,7 @@ PLAYING_ORDER: dict[Begins, tuple[Phase, Phase, Phase, Phase]] = {
 _FIELD = re.compile(r"(?:[0-9]{1,4}(?:\.[0-9])?|[Xx])\Z")
 _UNSEPARATED = re.compile(r"[0-9Xx]{3,4}\Z")
 _SEPARATORS = "-/:"
+_LONGEST_SHOWN = 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,34 +78,41 @@ class Tempo:
 def parse_tempo(text: str) -> Tempo:
     """A tempo from any accepted spelling: `3-0-1-0`, `3/0/1/0`, `3:0:1:0`, `3010`, `3-0-X-0`, `3-0-1`.
 
-    Raises ValueError, its message fit for a person, on anything else.
+    Raises ValueError on anything else, its message fit for a person: what is wrong; what would be right.
     """
     fields = _fields(text.strip())
     if len(fields) == 3:
         fields = [*fields, "0"]
     if len(fields) != 4:
-        raise ValueError(f"a tempo has four fields (or three), not {len(fields)}: write it like 3-0-1-0")
+        raise ValueError(f"a tempo has four fields (or three), not {len(fields)}; write it like 3-0-1-0")
     for position, field in enumerate(fields):
         if not _FIELD.match(field):
             raise ValueError(
-                f"'{field}' is no tempo field: write whole seconds, one decimal at most, or X, like 3-0-1-0"
+                f"{_shown(field)} is no field of a tempo; write seconds with one decimal at most, or X, "
+                "like 1.5-0-X-0"
             )
         if field in "Xx" and position in (1, 3):
             raise ValueError(
-                "X stands only for the eccentric (first) or concentric (third) field, not for a hold"
+                "X does not stand for a hold; write it in the first field (eccentric) or third (concentric)"
             )
     lengths = [None if field in "Xx" else milliseconds(float(field)) for field in fields]
     if all(length == 0 for length in lengths):
-        raise ValueError("all four fields of the tempo are 0: at least one phase must last")
+        raise ValueError("all four fields of the tempo are 0; give at least one phase a length")
     return Tempo(lengths[0], lengths[1] or 0, lengths[2], lengths[3] or 0)
 
 
 def _fields(text: str) -> list[str]:
     separators = {character for character in text if character in _SEPARATORS}
     if len(separators) > 1:
-        raise ValueError("use one separator throughout, like 3-0-1-0")
+        raise ValueError("the tempo mixes separators; use one throughout, like 3-0-1-0")
     if separators:
         return text.split(separators.pop())
     if _UNSEPARATED.match(text):
         return list(text)
-    raise ValueError(f"'{text}' is no tempo: write four fields like 3-0-1-0, 3/0/1/0, 3:0:1:0 or 3010")
+    raise ValueError(f"{_shown(text)} is no tempo; write four fields like 3-0-1-0, 3/0/1/0, 3:0:1:0 or 3010")
+
+
+def _shown(text: str) -> str:
+    """A piece of a tempo in quotes, short and without what cannot be seen."""
+    short = text if len(text) <= _LONGEST_SHOWN else f"{text[:_LONGEST_SHOWN]}..."
+    return '"' + "".join(character if character.isprintable() else "?" for character in short) + '"'

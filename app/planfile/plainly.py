@@ -33,7 +33,10 @@ _PLAINLY: tuple[tuple[str, str], ...] = (
     ("Unclosed inline", "the braces are not closed here; put a comma between the entries and } at the end"),
     ("Unescaped", 'a lone "\\" in text; write it twice, or use single quotes'),
     ("Invalid hex", 'a broken "\\u" in text; write four hexadecimal digits after it'),
-    ("Escaped character is not", 'a broken "\\u" in text; it names no character'),
+    (
+        "Escaped character is not",
+        'a "\\u" that is no character; write the character itself, or leave it out',
+    ),
     ("Unterminated string", "the text is not closed; put a quote at its end"),
     ("Expected '\"", "the text is not closed; put quotes at its end"),
     ("Invalid date", "there is no such date or time; put text in quotes"),

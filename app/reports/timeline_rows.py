@@ -9,7 +9,7 @@ from typing import Any
 
 from app.domain.cues import Cue, caption, whole_bout_cues
 from app.domain.dose import Band
-from app.domain.figures import Figures, session_figures
+from app.domain.figures import Figures, Kilograms, session_figures
 from app.domain.timeline import Span, Timeline
 from app.reports.guard import guarded
 
@@ -109,7 +109,6 @@ def _session(timeline: Timeline) -> dict[str, Any]:
 
 
 def _figures(figures: Figures) -> dict[str, Any]:
-    volume, known = figures.volume_load_kg, figures.known_load_kg
     return {
         "duration_ms": figures.duration_ms,
         "timed_ms": figures.timed_ms,
@@ -124,9 +123,13 @@ def _figures(figures: Figures) -> dict[str, Any]:
         "tut_nominal": figures.nominal,
         "isometric_ms": figures.isometric_ms,
         "contacts": _band(figures.contacts),
-        "volume_load_kg": None if volume is None else float(volume),
-        "known_volume_load_kg": None if known is None else float(known),
+        "volume_load_kg": _kilograms(figures.volume_load_kg),
+        "known_volume_load_kg": _kilograms(figures.known_load_kg),
     }
+
+
+def _kilograms(load: Kilograms | None) -> list[float] | None:
+    return None if load is None else [float(load.low), float(load.high)]
 
 
 def _band(band: Band | None) -> list[int] | None:

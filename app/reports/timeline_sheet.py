@@ -18,17 +18,22 @@ GAP_WORDS = {
     SpanKind.CHANGEOVER: "changeover",
 }
 COLUMNS = (
-    ("time", 9),
-    ("work", 8),
-    ("density", 8),
-    ("reps", 9),
-    ("left/right", 16),
-    ("TUT s", 9),
-    ("left/right", 16),
-    ("holds s", 8),
-    ("contacts", 9),
-    ("kg x reps", 10),
+    "time",
+    "work",
+    "density",
+    "reps",
+    "left/right",
+    "TUT s",
+    "left/right",
+    "holds s",
+    "contacts",
+    "kg x reps",
 )
+BETWEEN = "  "
+"""What stands between two columns at least."""
+
+Line = tuple[str, ...]
+"""A line of the figures: a name, then a cell for each column."""
 
 
 def timeline_text(timeline: Timeline, athlete: str | None = None) -> str:
@@ -94,20 +99,23 @@ def _load(bout: Bout) -> str:
 
 
 def _figure_lines(session: SessionFigures) -> Iterator[str]:
-    titles = "".join(f"{title:>{width}}" for title, width in COLUMNS)
-    yield f"{'Figures':<{NAME_WIDTH + 4}}{titles}"
+    lines: list[Line] = [("Figures", *COLUMNS)]
     for stage in session.stages:
-        yield _figure_line(f"{stage.stage + 1}. {stage.name}", stage.figures)
-        for exercise in stage.exercises:
-            yield _figure_line(f"   {exercise.name}", exercise.figures)
-    yield _figure_line("Session", session.figures)
+        lines.append(_figure_line(f"{stage.stage + 1}. {stage.name}", stage.figures))
+        lines += [_figure_line(f"   {exercise.name}", exercise.figures) for exercise in stage.exercises]
+    lines.append(_figure_line("Session", session.figures))
+    first, *others = (max(map(len, column)) for column in zip(*lines, strict=True))
+    for name, *cells in lines:
+        aligned = [f"{cell:>{width}}" for cell, width in zip(cells, others, strict=True)]
+        yield BETWEEN.join([f"{name:<{first}}", *aligned])
 
 
-def _figure_line(name: str, figures: Figures) -> str:
+def _figure_line(name: str, figures: Figures) -> Line:
     about = "~" if figures.nominal else ""
     density = UNKNOWN if figures.density is None else f"{100 * figures.density:.0f} %"
     tut, left, right = (_seconds(ms) for ms in (figures.tut_ms, figures.tut_left_ms, figures.tut_right_ms))
-    values = (
+    return (
+        _cut(name, NAME_WIDTH + 4),
         _length(figures.timed_ms, figures.open_ended),
         _length(figures.timed_work_ms, figures.open_ended),
         density,
@@ -119,14 +127,14 @@ def _figure_line(name: str, figures: Figures) -> str:
         UNKNOWN if figures.contacts is None else band_text(figures.contacts),
         _volume_load(figures),
     )
-    cells = "".join(f"{value:>{width}}" for value, (_, width) in zip(values, COLUMNS, strict=True))
-    return f"{_cut(name, NAME_WIDTH + 4):<{NAME_WIDTH + 4}}{cells}"
 
 
 def _volume_load(figures: Figures) -> str:
-    if figures.known_load_kg is None:
+    load = figures.known_load_kg
+    if load is None:
         return UNKNOWN
-    return _kg(figures.known_load_kg) + ("" if figures.load_complete else "+")
+    known = _kg(load.high) if load.low == load.high else f"{_kg(load.low)}-{_kg(load.high)}"
+    return known + ("" if figures.load_complete else "+")
 
 
 def _notes(timeline: Timeline, session: SessionFigures) -> Iterator[str]:

@@ -41,6 +41,35 @@ def test_continuous_work_is_marked_at_each_quarter() -> None:
     assert kinds_at(CueKind.MARK, dose=WorkTime(Band.exactly(60_000))) == [15_000, 30_000, 45_000]
 
 
+@pytest.mark.parametrize(
+    ("work_ms", "ticks", "sounding"),
+    [
+        (1_900, [], []),
+        (2_000, [1_000], []),
+        (2_500, [1_500], [1_500]),
+        (3_000, [1_000, 2_000], [1_000, 2_000]),
+        (3_900, [1_900, 2_900], [1_900]),
+        (4_000, [1_000, 2_000, 3_000], []),
+        (5_000, [2_000, 3_000, 4_000], [2_000, 3_000, 4_000]),
+        (10_000, [7_000, 8_000, 9_000], [7_000, 8_000, 9_000]),
+    ],
+)
+def test_short_work_is_ticked_from_a_second_after_its_start_where_no_quarter_is_marked(
+    work_ms: int, ticks: list[int], sounding: list[int]
+) -> None:
+    # Quarters by hand: of 3.9 s at 0.975, 1.95 and 2.925 s. A mark is 120 ms long, a tick 50 ms.
+    dose = WorkTime(Band.exactly(work_ms))
+    assert kinds_at(CueKind.TICK, dose=dose) == ticks
+    timeline, bout = bout_of(dose)
+    tones = thin(tuple(work_tones(timeline.exercise_of(bout), bout)))
+    assert [tone.at_ms for tone in tones if tone.kind is CueKind.TICK] == sounding
+    assert sum(tone.kind is CueKind.MARK for tone in tones) == 3
+
+
+def test_a_short_phase_that_is_no_timed_work_is_not_ticked() -> None:
+    assert kinds_at(CueKind.TICK, dose=HoldReps(Band.exactly(2), Band.exactly(3_000))) == []
+
+
 def test_a_landing_is_called_for_held_and_let_go() -> None:
     timeline, bout = bout_of(StickReps(Band.exactly(2), Band.exactly(3_000)))
     tones = [(tone.at_ms, tone.kind, tone.shown) for tone in work_tones(timeline.exercise_of(bout), bout)]

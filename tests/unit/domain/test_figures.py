@@ -7,7 +7,7 @@ import pytest
 from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline
 from app.domain.dose import Band, Dose
-from app.domain.figures import Figures, bout_figures, session_figures, set_tut_ms, together, works
+from app.domain.figures import Figures, Kilograms, bout_figures, session_figures, set_tut_ms, together, works
 from app.domain.plan import Exercise, Side, Sides, StageKind
 from tests.planned import compiled, holds, own_pace, signals, staged, sticks, tempo_reps, work_for
 
@@ -100,21 +100,23 @@ def test_contacts_of_timed_work_are_unknown_unless_the_plan_states_them() -> Non
 
 def test_volume_load_is_load_times_reps() -> None:
     press = Exercise("A", tempo_reps((8, 10), "3-0-1-0"), sides=Sides.EACH, sets=2, load_kg=Decimal("2.5"))
-    assert figures(press).volume_load_kg == Decimal(100)
+    # 2.5 kg x 8 to 10 reps x 2 sets x 2 sides.
+    assert figures(press).volume_load_kg == Kilograms(Decimal(80), Decimal(100))
 
 
 def test_volume_load_with_a_load_for_each_side() -> None:
     loads = {("A", Side.LEFT): Decimal(3), ("A", Side.RIGHT): Decimal(4)}
-    alternating = Exercise("A", signals(5, 3), sides=Sides.ALTERNATE)
+    alternating = Exercise("A", signals((4, 5), 3), sides=Sides.ALTERNATE)
     timeline = compiled(alternating, athlete=Athlete("Ada", loads_kg=loads))
-    assert session_figures(timeline).figures.volume_load_kg == Decimal(35)
+    assert session_figures(timeline).figures.volume_load_kg == Kilograms(Decimal(28), Decimal(35))
     half = compiled(alternating, athlete=Athlete("Ada", loads_kg={("A", Side.LEFT): Decimal(3)}))
     assert session_figures(half).figures.volume_load_kg is None
 
 
 def test_volume_load_is_unknown_where_a_load_is_and_what_is_known_is_kept() -> None:
-    found = figures(Exercise("A", signals(5, 3), load_kg=Decimal(2)), Exercise("B", signals(5, 3)))
-    assert (found.volume_load_kg, found.known_load_kg, found.load_complete) == (None, Decimal(10), False)
+    found = figures(Exercise("A", signals((3, 5), 3), load_kg=Decimal(2)), Exercise("B", signals(5, 3)))
+    assert (found.volume_load_kg, found.load_complete) == (None, False)
+    assert found.known_load_kg == Kilograms(Decimal(6), Decimal(10))
     nothing = figures(Exercise("B", signals(5, 3)))
     assert (nothing.volume_load_kg, nothing.known_load_kg) == (None, None)
 

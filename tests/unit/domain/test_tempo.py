@@ -46,32 +46,43 @@ def test_seconds_of_two_digits_and_one_decimal_need_separators_and_are_exact(tex
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        ("3-X-1-0", "X stands only for"),
-        ("3-0-1-X", "X stands only for"),
+        ("3-X-1-0", "X does not stand for a hold"),
+        ("3-0-1-X", "X does not stand for a hold"),
         ("3-0-1-0-0", "not 5"),
         ("3-0", "not 2"),
         ("30", "is no tempo"),
         ("30100", "is no tempo"),
         ("", "is no tempo"),
-        ("3-0/1-0", "one separator"),
+        ("3-0/1-0", "mixes separators"),
         ("-3-0-1-0", "not 5"),
         ("3-0--1-0", "not 5"),
-        ("1.55-0-1-0", "no tempo field"),
-        ("1,5-0-1-0", "no tempo field"),
-        ("three-0-1-0", "no tempo field"),
-        ("3-0-XX-0", "no tempo field"),
-        ("٣-0-1-0", "no tempo field"),
-        ("1e1-0-1-0", "no tempo field"),
-        ("nan-0-1-0", "no tempo field"),
-        ("99999-0-1-0", "no tempo field"),
+        ("1.55-0-1-0", "no field of a tempo"),
+        ("1,5-0-1-0", "no field of a tempo"),
+        ("three-0-1-0", "no field of a tempo"),
+        ("3-0-XX-0", "no field of a tempo"),
+        ("٣-0-1-0", "no field of a tempo"),
+        ("1e1-0-1-0", "no field of a tempo"),
+        ("nan-0-1-0", "no field of a tempo"),
+        ("99999-0-1-0", "no field of a tempo"),
         ("0-0-0-0", "all four"),
         ("000", "all four"),
         ("0.0-0-0-0", "all four"),
     ],
 )
 def test_anything_else_is_refused_in_words(text: str, says: str) -> None:
-    with pytest.raises(ValueError, match=says):
+    with pytest.raises(ValueError, match=says) as caught:
         parse_tempo(text)
+    wrong, right = str(caught.value).split("; ")
+    assert wrong
+    assert right.startswith(("write ", "use ", "give "))
+
+
+def test_of_what_is_no_tempo_only_the_beginning_is_repeated_and_nothing_unseen() -> None:
+    for text in ("x" * 500, "3\u00a00", "\u202e" * 4 + "-0-1-0"):
+        with pytest.raises(ValueError, match="is no ") as caught:
+            parse_tempo(text)
+        assert str(caught.value).isprintable()
+        assert len(str(caught.value)) < 130
 
 
 def test_a_field_is_found_by_its_phase() -> None:

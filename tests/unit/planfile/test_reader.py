@@ -196,7 +196,7 @@ def test_all_problems_come_at_once_each_with_its_place_and_a_way_out() -> None:
         "18:3: relax does not go with tempo; it goes with hold",
         '20:3: "name" is missing; write name = "..."',
         "21:10: the range runs downwards; write the lower number first: [12, 15]",
-        "22:11: X stands only for the eccentric (first) or concentric (third) field, not for a hold",
+        "22:11: X does not stand for a hold; write it in the first field (eccentric) or third (concentric)",
         "23:3: tempo and hold are two doses; keep one of them",
     ]
 

@@ -1,5 +1,6 @@
 """The timeline as a sheet for reading."""
 
+import re
 from decimal import Decimal
 
 from app.domain.athlete import Athlete
@@ -51,7 +52,7 @@ def test_work_without_an_end_is_open_and_starts_the_clock_again() -> None:
 
 def test_an_unknown_length_is_a_dash_and_a_partly_known_one_has_a_plus() -> None:
     text = timeline_text(compiled(Exercise("Jump", own_pace(5)), Exercise("Plank", work_for(30))))
-    (jump,) = lines_with(text, "   Jump    ")
+    (jump,) = [line for line in text.splitlines() if line.startswith("   Jump ")]
     assert jump.split()[1:4] == ["0:05+", "-", "-"]
     (session,) = lines_with(text, "Session")
     assert session.split()[1:4] == ["0:55+", "0:30+", "-"]
@@ -80,7 +81,7 @@ def test_figures_stand_by_exercise_stage_and_session() -> None:
     press = Exercise("Press", holds((8, 10), 3), sides=Sides.EACH, load_kg=Decimal("2.5"))
     text = timeline_text(compiled(press, kind=StageKind.POWER))
     rows = [lines_with(text, name)[-1].split() for name in ("1. Stage", "   Press", "Session")]
-    figures = ["1:49", "1:36", "88", "%", "16-20", "8-10/8-10", "60", "30/30", "60", "16-20", "50"]
+    figures = ["1:49", "1:36", "88", "%", "16-20", "8-10/8-10", "60", "30/30", "60", "16-20", "40-50"]
     assert [row[-11:] for row in rows] == [figures, figures, figures]
 
 
@@ -92,11 +93,41 @@ def test_a_nominal_tension_is_marked_and_explained() -> None:
 
 
 def test_loads_that_are_not_all_known_have_a_plus() -> None:
-    text = timeline_text(compiled(SQUAT, Exercise("Press", signals(5, 3), load_kg=Decimal(2))))
+    text = timeline_text(compiled(SQUAT, Exercise("Press", signals((4, 5), 3), load_kg=Decimal(2))))
     (session,) = lines_with(text, "Session")
-    assert session.split()[-1] == "10+"
+    assert session.split()[-1] == "8-10+"
     assert "not every load is known" in text
     assert lines_with(timeline_text(compiled(SQUAT)), "Session")[0].split()[-1] == "-"
+
+
+def test_columns_of_figures_are_as_wide_as_their_content_needs_and_two_blanks_apart() -> None:
+    plank = Exercise("Plank", work_for(600), sets=6, rest_ms=300_000)
+    press = Exercise(
+        "P" * 50, tempo_reps((150, 200), "9-9-9-9"), sides=Sides.EACH, load_kg=Decimal("123.456")
+    )
+    jump = Exercise("Jump", own_pace((90, 200)), sets=20)
+    text = timeline_text(compiled(plank, press, jump))
+    table = text[text.index("Figures") :].split("\n\n")[0].splitlines()
+    cells = [re.split("  +", line.strip()) for line in table]
+    assert {len(row) for row in cells} == {11}
+    ends = [{match.end() for match in re.finditer(r"\S(?=  |$)", line)} for line in table]
+    assert len(set.intersection(*ends)) == 10
+    # By hand: 5 + 6 x 600 + 5 x 300, then 20 + 7200 + 8 + 7200, then 20 + 19 x 60 s.
+    assert [row[1] for row in cells[2:]] == ["1:25:05", "4:00:28", "19:20+", "5:44:53+"]
+    assert cells[-1][5] == "1956-4206/1956-4206"
+    assert cells[-1][-1] == "37036.8-49382.4+"
+
+
+def test_a_narrow_table_of_figures_is_narrow() -> None:
+    text = timeline_text(compiled(Exercise("Plank", work_for(9))))
+    (heading,) = lines_with(text, "Figures")
+    assert heading == (
+        "Figures   time  work  density  reps  left/right  TUT s  left/right  holds s  contacts  kg x reps"
+    )
+    (session,) = lines_with(text, "Session")
+    assert session == (
+        "Session   0:14  0:09     64 %     1         1/1      -           -        0         0          -"
+    )
 
 
 def test_timed_work_is_said_to_count_as_one_rep() -> None:
