@@ -159,12 +159,12 @@ def exercises() -> st.SearchStrategy[Exercise]:
         rest_ms=lengths(0, 180_000),
         load_kg=st.none() | st.integers(0, 1_000_000).map(lambda grams: Decimal(grams) / 1000),
         contacts=st.none() | st.integers(0, 4),
-        superset=st.sampled_from([None, None, "A", "B"]),
+        superset=st.sampled_from([None, None, "A", "b", "Я"]),
         setup=st.none() | texts(),
         cues=few,
         faults=few,
         words=st.sampled_from([Words(), ALL_WORDS]) | st.builds(Words, word, word, word, go=word),
-        picture=st.sampled_from([None, "figures/a.svg", "b.png"]),
+        picture=st.sampled_from([None, "figures/a.svg", "~b.png"]),
         stop_if=few,
     )
     return any_exercise.map(_without_sides_that_cannot_alternate)

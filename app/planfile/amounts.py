@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from app.domain.dose import Band
+from app.domain.plan import LONGEST_SESSION_MS
 from app.domain.tempo import Tempo, parse_tempo
 from app.domain.units import milliseconds, seconds_text
 from app.planfile.kinds import Refuse, Schema, Text, below
@@ -14,7 +15,8 @@ from app.planfile.shown import shown
 
 SHORTEST_PHASE_MS = 100
 LONGEST_PHASE_MS = 600_000
-LONGEST_GAP_MS = 3_600_000
+LONGEST_GAP_MS = LONGEST_SESSION_MS
+"""A gap has no limit but that of the session."""
 HEAVIEST_KG = 1000
 
 _SECOND_MS = 1000

@@ -22,7 +22,7 @@ MOST_STAGES = 10
 MOST_EXERCISES = 60
 MOST_SETS = 20
 MOST_REPS = 200
-MOST_CONTACTS = 50
+MOST_CONTACTS = 1000
 
 
 def _gap(least_ms: int = 0) -> Seconds:
@@ -138,7 +138,7 @@ _LAST_KEYS: tuple[Key, ...] = (
         Count(0, MOST_CONTACTS),
         "Contacts a rep; by default 1 in reactive and power stages, else 0.",
     ),
-    Key("superset", Letter(), "The letter shared with neighbours whose sets alternate."),
+    Key("superset", Letter(), "A letter shared with neighbours whose sets alternate."),
     Key("setup", Text(), "How to get into position."),
     Key("cues", Texts(), "Short instructions on form."),
     Key("faults", Texts(), "Deviations in form to look out for."),

@@ -4,16 +4,19 @@
 halves, what is wrong; what would be right.
 """
 
-import re
+from collections.abc import Iterator
 from dataclasses import dataclass
-from pathlib import PurePosixPath, PureWindowsPath
+from pathlib import PurePosixPath
 from typing import Any, Protocol
 
 from app.planfile.shown import BIDI_MARKS, UNSEEN, choices, code_point, shown, suggestion
 
 LONGEST_TEXT = 500
-MOST_IN_A_LIST = 20
+MOST_IN_A_LIST = 100
+MOST_NAMED = 5
+"""So many characters that work unseen are named in one message."""
 
+_NO_LETTER = r"[\u0000-@\[-`\u007b-\u00a9\u00ab-\u00b4\u00b6-\u00b9\u00bb-\u00bf\u00d7\u00f7]"
 _UNSEEN = r"[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]"
 
 Schema = dict[str, Any]
@@ -53,32 +56,48 @@ class Text:
         """The text as it stands."""
         if not isinstance(value, str):
             refuse(f"this must be text, not {shown(value)}; put it in quotes")
-        elif not value.strip():
+            return None
+        if not value.strip():
             refuse("the text is empty; write at least one word")
-        elif len(value) > LONGEST_TEXT:
+            return None
+        hidden = list(dict.fromkeys(UNSEEN.findall(value)))
+        if len(value) > LONGEST_TEXT:
             refuse(f"the text has {len(value)} characters; write {LONGEST_TEXT} at most")
-        elif hidden := UNSEEN.search(value):
-            refuse(_hidden_message(hidden.group()))
-        else:
-            return value
-        return None
+        for message in _hidden_messages(hidden):
+            refuse(message)
+        return None if hidden or len(value) > LONGEST_TEXT else value
 
     def schema(self) -> Schema:
         """A string of limited length without unseen characters."""
         return {"type": "string", "maxLength": LONGEST_TEXT, "pattern": r"\S", "not": {"pattern": _UNSEEN}}
 
 
-def _hidden_message(character: str) -> str:
-    if character in BIDI_MARKS:
-        return f"the text holds {code_point(character)}, which turns the reading direction; remove it"
-    if character in "\n\r":
-        return "the text runs over more than one line; write it on one"
-    return f"the text holds the control character {code_point(character)}; remove it"
+def _hidden_messages(hidden: list[str]) -> Iterator[str]:
+    """What is wrong with characters that work unseen, in a sentence for each way in which they do."""
+    turning = [character for character in hidden if character in BIDI_MARKS]
+    controls = [character for character in hidden if character not in BIDI_MARKS and character not in "\n\r"]
+    if len(turning) + len(controls) < len(hidden):
+        yield "the text runs over more than one line; write it on one"
+    for characters, one, several in (
+        (turning, "{}, which turns the reading direction", "{}, which turn the reading direction"),
+        (controls, "the control character {}", "the control characters {}"),
+    ):
+        if characters:
+            what = (one if len(characters) == 1 else several).format(_named(characters))
+            yield f"the text holds {what}; remove {'it' if len(characters) == 1 else 'them'}"
+
+
+def _named(characters: list[str]) -> str:
+    names = [code_point(character) for character in characters[:MOST_NAMED]]
+    if len(characters) > MOST_NAMED:
+        names.append(f"{len(characters) - MOST_NAMED} more")
+    *others, last = names
+    return f"{', '.join(others)} and {last}" if others else last
 
 
 @dataclass(frozen=True, slots=True)
 class Texts:
-    """A list of texts, at most 20."""
+    """A list of texts, at most 100."""
 
     def read(self, value: object, refuse: Refuse) -> tuple[str, ...] | None:
         """The texts in order."""
@@ -90,10 +109,9 @@ class Texts:
             return None
         if len(value) > MOST_IN_A_LIST:
             refuse(f"the list has {len(value)} entries; write {MOST_IN_A_LIST} at most")
-            return None
         texts = [Text().read(item, below(refuse, index)) for index, item in enumerate(value)]
         sound = tuple(text for text in texts if text is not None)
-        return sound if len(sound) == len(texts) else None
+        return sound if len(sound) == len(value) <= MOST_IN_A_LIST else None
 
     def schema(self) -> Schema:
         """An array of strings."""
@@ -123,20 +141,24 @@ class Word:
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """One capital letter."""
+    """One letter of any alphabet."""
 
     def read(self, value: object, refuse: Refuse) -> str | None:
-        """The letter."""
-        if isinstance(value, str) and re.fullmatch("[A-Z]", value):
-            return value
-        near = value.strip().upper() if isinstance(value, str) else ""
-        example = near if re.fullmatch("[A-Z]", near) else "A"
-        refuse(f'{shown(value)} is no letter of a superset; write one capital letter, like "{example}"')
+        """The letter as it stands."""
+        text = value.strip() if isinstance(value, str) else ""
+        if text == value and _is_letter(text):
+            return text
+        example = text if _is_letter(text) else "A"
+        refuse(f'{shown(value)} is no letter of a superset; write one letter, like "{example}"')
         return None
 
     def schema(self) -> Schema:
-        """A pattern of one letter."""
-        return {"type": "string", "pattern": "^[A-Z]$"}
+        """A string of one character that is a letter, as far as a pattern for every editor can tell."""
+        return {"type": "string", "minLength": 1, "maxLength": 1, "not": {"pattern": _NO_LETTER}}
+
+
+def _is_letter(text: str) -> bool:
+    return len(text) == 1 and text.isalpha()
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,17 +175,21 @@ class PicturePath:
             return None
         if "\\" in text:
             refuse('the path holds "\\"; write it with "/", like "figures/landing.svg"')
-        elif PurePosixPath(text).is_absolute() or PureWindowsPath(text).drive or text.startswith("~"):
+        elif ":" in text:
+            refuse('a path has no ":"; write it from the plan\'s folder, like "figures/landing.svg"')
+        elif text.startswith(("/", "~/")) or text == "~":
             refuse(
                 'the path starts outside the plan\'s folder; write it from there, like "figures/landing.svg"'
             )
         elif ".." in PurePosixPath(text).parts:
             refuse("the path leaves the plan's folder; put the picture beside the plan or below it")
+        elif text.rpartition("/")[2] in ("", "."):
+            refuse('the path names no picture; write its name at the end, like "figures/landing.svg"')
         else:
             return text
         return None
 
     def schema(self) -> Schema:
         """A string that neither begins at a root nor climbs."""
-        outside = {"pattern": r"^(/|~|[A-Za-z]:)|\\|(^|/)\.\.(/|$)"}
+        outside = {"pattern": r"^/|^~(/|$)|[:\\]|(^|/)\.\.(/|$)|(^|/)\.?$"}
         return {**Text().schema(), "not": {"anyOf": [{"pattern": _UNSEEN}, outside]}}

@@ -190,7 +190,7 @@ def test_all_problems_come_at_once_each_with_its_place_and_a_way_out() -> None:
         "12:10: 1000000000 is out of range; write a whole number from 1 to 200",
         '13:12: this value cannot be read; text stands in quotes: tempo = "3-0-1-0"',
         '14:10: this must be a number, not "2"; write a number, without quotes',
-        "15:10: -5 is out of range; write 0 to 3600 seconds",
+        "15:10: -5 is out of range; write 0 to 21600 seconds",
         '16:10: this must be a list; put it in square brackets, like ["Elbow down"]',
         '17:13: unknown key "ecentric"; did you mean "eccentric"?',
         "18:3: relax does not go with tempo; it goes with hold",
@@ -226,12 +226,30 @@ def test_a_session_of_six_hours_is_read_and_one_any_longer_is_refused() -> None:
     ]
 
 
-@pytest.mark.parametrize(
-    "picture", ["../out.svg", "figures/../../out.svg", "/etc/x.svg", "~/x.svg", "C:/x.svg", "C:x"]
-)
+@pytest.mark.parametrize("picture", ["../out.svg", "figures/../../out.svg", "/etc/x.svg", "~/x.svg"])
 def test_a_picture_that_leaves_the_folder_is_refused_by_its_words_alone(picture: str) -> None:
     (problem,) = exercise_problems("work = 9", f'picture = "{picture}"')
     assert problem.startswith("11:11: the path")
+
+
+@pytest.mark.parametrize("picture", ["C:/x.svg", "C:x", "http://x/a.svg", "file:a.svg"])
+def test_a_picture_is_no_address(picture: str) -> None:
+    assert exercise_problems("work = 9", f'picture = "{picture}"') == [
+        '11:11: a path has no ":"; write it from the plan\'s folder, like "figures/landing.svg"'
+    ]
+
+
+def test_a_gap_may_be_as_long_as_a_session() -> None:
+    assert exercise_of("work = 30", "rest = 21600").rest_ms == 21_600_000
+    assert exercise_problems("work = 30", "rest = 21600.1") == [
+        "11:8: 21600.1 is out of range; write 0 to 21600 seconds"
+    ]
+    gaps = plan_text("work = 30").replace("[[stage]]", "changeover = 21600\nside_change = 21600\n[[stage]]")
+    assert parse_plan(gaps, "plan.toml", None).side_change_ms == 21_600_000
+    assert problems_of(gaps.replace("21600", "21601")) == [
+        "4:14: 21601 is out of range; write 0 to 21600 seconds",
+        "5:15: 21601 is out of range; write 0 to 21600 seconds",
+    ]
 
 
 def test_a_backslash_in_a_picture_is_refused_with_the_way_to_write_it() -> None:

@@ -81,7 +81,16 @@ def test_every_plan_that_can_be_written_passes(plan: Plan) -> None:
         ["work = 30", "sets = 21"],
         ["work = 30", "sets = true"],
         ["work = 30", 'sets = "2"'],
-        ["work = 30", 'superset = "a"'],
+        ["work = 30", 'superset = "ab"'],
+        ["work = 30", 'superset = "1"'],
+        ["work = 30", 'superset = ""'],
+        ["work = 30", 'picture = "http:a.svg"'],
+        ["work = 30", 'picture = "."'],
+        ["work = 30", 'picture = "figures/"'],
+        ["work = 30", 'picture = "~/a.svg"'],
+        ["work = 30", "contacts = 1001"],
+        ["work = 30", "rest = 21601"],
+        ["work = 30", f"cues = [{', '.join(['1'] * 101)}]"],
         ["work = 30", 'picture = "../a.svg"'],
         ["work = 30", 'picture = "/a.svg"'],
         ["work = 30", 'picture = "C:a.svg"'],
@@ -101,6 +110,21 @@ def test_every_plan_that_can_be_written_passes(plan: Plan) -> None:
 def test_the_reader_and_the_schema_refuse_the_same(lines: list[str]) -> None:
     assert problems_of(plan_text(*lines))
     assert not valid(plan_text(*lines))
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        *(["work = 30", f'superset = "{letter}"'] for letter in "aÄßЯ膝𐐀"),
+        *(["work = 30", f'picture = "{path}"'] for path in ("~a.svg", "./a.svg", "a//b", "..a", "a/~/b")),
+        ["work = 30", "contacts = 1000"],
+        ["work = 30", "rest = 21600"],
+        ["work = 30", f"cues = {['x'] * 100}"],
+    ],
+)
+def test_the_reader_and_the_schema_take_the_same(lines: list[str]) -> None:
+    assert problems_of(plan_text(*lines)) == []
+    assert valid(plan_text(*lines))
 
 
 @pytest.mark.parametrize("tempo", ["3-0-X-0", "3010", "301", "x/0/1", "1.5:0:1:0.5", "600-0-0-0", " 3010 "])
