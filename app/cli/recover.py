@@ -37,7 +37,8 @@ def run(arguments: argparse.Namespace) -> int:
     newest = newest_sound(backup_folder(database))
     source = None if newest is None or arguments.without_backup else newest.path
     with part_beside(database) as part:
-        for line in _lines(recover(database, part, source), newest, filled=source is not None):
+        recovered = recover(database, part, source, at=wiring.now())
+        for line in _lines(recovered, newest, filled=source is not None):
             print(line)
         if not arguments.yes:
             sys.stderr.write(_how_to_go_on(newest))

@@ -4,6 +4,7 @@ import os
 import sqlite3
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
+from datetime import datetime
 from hashlib import sha256
 from pathlib import Path
 from typing import Any
@@ -16,6 +17,7 @@ from app.store.copying import is_sound, saying_which_copy
 from app.store.durable import make_private_file, remove_with_journal
 from app.store.filling import fill_up
 from app.store.identity import RANDOM_BYTES
+from app.store.marks import keep_erased
 from app.store.mending import Mended, mend
 from app.store.pages import PagedFile
 from app.store.redrawing import draw_all
@@ -71,19 +73,25 @@ def recover(
     into: Path,
     backup: Path | None = None,
     *,
+    at: datetime,
     random_bytes: Callable[[int], bytes] = os.urandom,
 ) -> Recovered:
     """Save what can be read of a damaged database into a new file of today's schema, and say how far it went.
 
-    What a sound `backup` holds beside that is added. The damaged file is only read. Raises StoreError, and
-    NewerStoreError where a newer version made it; then there is no new file.
+    What a sound `backup` holds beside that is added, except of those who were erased since; `at` is now. The
+    damaged file is only read. Raises StoreError, and NewerStoreError where a newer version made it; then
+    there is no new file.
     """
     let_it_settle(database)
     with in_plain_words(database):
         file = PagedFile(database)
     version = _version_of(file, database)
     try:
-        return _recovered(file, version, into, backup, random_bytes)
+        found, mended, tally = _saved(file, version, into, backup, random_bytes)
+        keep_erased(into, (into,), at)
+        if not is_sound(into):
+            raise StoreError(f"What could be read of the database does not fit together. {_HELP}")
+        return _report(into, found, mended, tally)
     except BaseException:
         remove_with_journal(into)
         raise
@@ -98,9 +106,9 @@ def _version_of(file: PagedFile, database: Path) -> int:
     return file.version
 
 
-def _recovered(
+def _saved(
     file: PagedFile, version: int, into: Path, backup: Path | None, random_bytes: Callable[[int], bytes]
-) -> Recovered:
+) -> tuple[Salvaged, Mended, _Tally]:
     tally = _Tally()
     with saying_which_copy(into.parent):
         make_private_file(into)
@@ -120,9 +128,7 @@ def _recovered(
         _tidy_runs(connection, tally)
         tally.bad_rows += mended.let_go + mend(connection, random_bytes(RANDOM_BYTES)).let_go
     tally.bad_rows += draw_all(into)
-    if not is_sound(into):
-        raise StoreError(f"What could be read of the database does not fit together. {_HELP}")
-    return _report(into, found, mended, tally)
+    return found, mended, tally
 
 
 def _insert(connection: sqlite3.Connection, table: str, rows: Iterable[Row]) -> int:

@@ -134,7 +134,7 @@ def test_saving_a_damaged_record(record: Path, tmp_path: Path) -> None:
     for number in random.Random(2).sample(range(1, pages + 1), pages // 100):
         spoil(record, number, seed=number)
     began = time.perf_counter()
-    recovered = recover(record, tmp_path / "saved.db")
+    recovered = recover(record, tmp_path / "saved.db", at=AT)
     took = time.perf_counter() - began
     missing = sum(recovered.missing_facts.values())
     facts_left = sum(run.facts for run in recovered.contents.runs) - missing

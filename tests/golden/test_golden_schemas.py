@@ -124,7 +124,7 @@ def test_going_back_to_it_and_forward_again_loses_nothing(record: Path, version:
 
 def test_it_can_be_saved_page_by_page(record: Path, tmp_path: Path) -> None:
     facts, runs = all_facts(record), contents_of(record).runs
-    recovered = recover(record, tmp_path / "saved.db")
+    recovered = recover(record, tmp_path / "saved.db", at=AT)
     assert recovered.whole
     assert all_facts(tmp_path / "saved.db") == facts
     assert contents_of(tmp_path / "saved.db").runs == runs
@@ -143,6 +143,6 @@ def test_a_damaged_record_of_today_is_filled_up_from_it(record: Path, tmp_path: 
             "DELETE FROM plan",
         ):
             raw.execute(statement)
-    recover(today, tmp_path / "saved.db", record)
+    recover(today, tmp_path / "saved.db", record, at=AT)
     assert all_facts(tmp_path / "saved.db") == facts
     assert verify(tmp_path / "saved.db", thorough=True).findings == ()

@@ -16,6 +16,7 @@ from app.domain.records import Fact, RunEnded, RunOutcome
 from app.store.backup import write_backup
 from app.store.contents import contents_of
 from app.store.database import open_database
+from app.store.erasure import erase, find
 from app.store.identity import uuid7
 from app.store.pages import PagedFile, walk
 from app.store.recovery import Recovered, recover
@@ -45,7 +46,7 @@ def record(whole: Path, tmp_path: Path) -> Path:
 
 def saved(record: Path, backup: Path | None = None) -> tuple[Recovered, Path]:
     into = record.with_name("saved.db")
-    return recover(record, into, backup), into
+    return recover(record, into, backup, at=AT), into
 
 
 def numbered(path: Path) -> Iterator[tuple[str, int, Fact]]:
@@ -141,6 +142,18 @@ def test_what_was_read_is_believed_before_the_backup(record: Path, tmp_path: Pat
     spoil(record, leaves_of(record, "plan")[0])
     _, into = saved(record, backup)
     assert facts_in(into)[run.header.run_id] == (*run.facts, end)
+
+
+def test_whoever_was_erased_does_not_come_back_out_of_a_backup_kept_elsewhere(
+    record: Path, tmp_path: Path
+) -> None:
+    backup = write_backup(record, tmp_path / "stick", AT).path
+    erase(find(record, None, {"Ines"}), AT)
+    spoil(record, page_of(record, "ix_athlete_name"))
+    _, into = saved(record, backup)
+    assert {run.athlete for run in contents_of(into).runs} == {"Hugo", "Kaya", "Bram"}
+    assert b"Ines" not in into.read_bytes()
+    assert verify(into, thorough=True).findings == ()
 
 
 def test_a_run_with_a_gap_keeps_the_numbers_of_its_facts_and_says_how_many_are_missing(record: Path) -> None:
