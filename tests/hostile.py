@@ -30,6 +30,8 @@ HOSTILE: Mapping[str, Callable[[], bytes]] = {
     "headings": lambda: "".join(f"[h{number}]\n" for number in range(90_000)).encode(),
     "exercises": lambda: _filled("[[stage.exercise]]\n", PLAN),
     "stages": lambda: _filled("[[stage]]\n"),
+    "misspelt stages": lambda: _filled("[[stag]]\n"),
+    "single stages": lambda: _filled("[stage]\n"),
     "digits": lambda: _filled("9", "sets = "),
     "hexadecimal digits": lambda: _filled("f", "sets = 0x"),
     "digits after the point": lambda: _filled("3", "sets = 0."),

@@ -28,7 +28,7 @@ _LONG_NUMBER = re.compile(rf"(?<![0-9A-Fa-f_])[0-9A-Fa-f_]{{{LONGEST_NUMBER},}}"
 
 def beyond_bounds(text: str) -> Problem | None:
     """The first such thing, or None: too many entries, too deep, numbers or dotted keys without end."""
-    bare = _ASIDE.sub(_blank, text)
+    bare = blanked(text)
     if sum(map(bare.count, "[{,=")) > MOST_ENTRIES:
         return Problem(
             0, 0, f"the file has more than {MOST_ENTRIES} entries; check that it is the right file"
@@ -50,6 +50,11 @@ def beyond_bounds(text: str) -> Problem | None:
             place = line_and_column(text, match.start())
             return Problem(*place, f"brackets are nested more than {DEEPEST_NESTING} deep; close them")
     return None
+
+
+def blanked(text: str) -> str:
+    """The text with blanks for all that stands in quotes or in a remark; every place stays where it was."""
+    return _ASIDE.sub(_blank, text)
 
 
 def _blank(match: re.Match[str]) -> str:

@@ -13,49 +13,62 @@ from app.planfile.keys import (
 )
 from app.planfile.kinds import Refuse, Schema
 from app.planfile.shown import choices
-from app.planfile.tables import Key, Table, Tables, Values
+from app.planfile.tables import Key, Table, Tables, Values, Written
 
 _ABOVE = "write it above the first [[stage]]"
 _UNDER = "write it under a [[stage.exercise]]"
+_DOSE_NAMES = frozenset(key.name for key in DOSE_KEYS)
 _EXERCISE_NAMES = frozenset(key.name for key in EXERCISE_KEYS) - {"name"}
+_ALSO = {"pause": "rest", "break": "rest", "weight": "load_kg", "kg": "load_kg"}
 _PLAN_NAMES = frozenset(key.name for key in PLAN_KEYS)
 
 
-def _check_exercise(written: Set[str], values: Values, refuse: Refuse) -> None:
-    markers = [form.marker for form in FORMS if form.marker in written]
-    if not markers:
+def _fitting(named: Set[str]) -> Set[str]:
+    """The keys of an exercise that go with those of a dose already written."""
+    doses = named & _DOSE_NAMES
+    forms = [form for form in FORMS if doses <= set(form.keys)]
+    forms = forms or [form for form in FORMS if form.marker in doses]
+    return {*(_EXERCISE_NAMES - _DOSE_NAMES), "name", *(key for form in forms for key in form.keys)}
+
+
+def _check_exercise(written: Written, values: Values, refuse: Refuse) -> None:
+    markers = [form.marker for form in FORMS if form.marker in written.named]
+    if not markers and not written.guessed & FORM_OF.keys():
         marks = choices(f.marker for f in FORMS)
         refuse(f"the exercise has no dose; write one of {marks}", key=True)
-        return
     for other in markers[1:]:
         refuse(f"{markers[0]} and {other} are two doses; keep one of them", other, key=True)
     if len(markers) == 1:
         _check_dose(FORM_OF[markers[0]], written, values, refuse)
 
 
-def _check_dose(form: DoseForm, written: Set[str], values: Values, refuse: Refuse) -> None:
+def _check_dose(form: DoseForm, written: Written, values: Values, refuse: Refuse) -> None:
     for name in form.needs:
-        if name not in written:
+        if name not in written.meant:
             refuse(
                 f'"{name}" is missing beside {form.marker}; write {name} = 8, or a range',
                 form.marker,
                 key=True,
             )
     for key in DOSE_KEYS:
-        if key.name in written and key.name not in form.keys:
+        if key.name in written.named and key.name not in form.keys:
             owners = choices(other.marker for other in FORMS if key.name in other.keys)
             refuse(f"{key.name} does not go with {form.marker}; it goes with {owners}", key.name, key=True)
-    if not form.alternates and values.get("sides") == "alternate":
+    if not form.alternates and "sides" in written.named and values.get("sides") == "alternate":
         refuse(f'sides = "alternate" does not go with {form.marker}; write sides = "each"', "sides")
 
 
-def _check_plan(_written: Set[str], values: Values, refuse: Refuse) -> None:
-    total = 0
-    for index, stage in enumerate(values.get("stage", ())):
-        total += len(stage.get("exercise", ()))
-        if total > MOST_EXERCISES:
-            refuse(f"the plan has more than {MOST_EXERCISES} exercises; split it", "stage", index, "exercise")
-            return
+def _check_plan(_written: Written, values: Values, refuse: Refuse) -> None:
+    places = [
+        (number, index)
+        for number, stage in enumerate(values.get("stage", ()))
+        for index, _ in enumerate(stage.get("exercise", ()))
+    ]
+    # Of a single stage with more than that it is said already.
+    if len(places) > MOST_EXERCISES > max(index for _, index in places):
+        number, index = places[MOST_EXERCISES]
+        message = f"the plan has {len(places)} exercises; write {MOST_EXERCISES} at most, or split it"
+        refuse(message, "stage", number, "exercise", index)
 
 
 def _dose_rules() -> Schema:
@@ -78,6 +91,8 @@ EXERCISE = Table(
     check=_check_exercise,
     rules=_dose_rules(),
     elsewhere=dict.fromkeys(_PLAN_NAMES, _ABOVE),
+    fitting=_fitting,
+    also=_ALSO,
 )
 STAGE = Table(
     (

@@ -123,7 +123,9 @@ DOSE_KEYS: tuple[Key, ...] = (
 WORD_KEYS: tuple[Key, ...] = tuple(
     Key(field.name, Text(), f"Said and shown for the phase: {field.name}.") for field in fields(domain.Words)
 )
-WORDS = Table(WORD_KEYS)
+_GAPS = ("rest", "lead_in", "side_change", "changeover")
+_NO_WORD = f"no gap has a word of its own, but {', '.join(key.name for key in WORD_KEYS)} have"
+WORDS = Table(WORD_KEYS, elsewhere=dict.fromkeys(_GAPS, _NO_WORD))
 
 _LAST_KEYS: tuple[Key, ...] = (
     Key(

@@ -4,6 +4,7 @@ import re
 
 from app.domain.errors import Problem
 from app.planfile.positions import line_and_column
+from app.planfile.remedies import remedy
 from app.planfile.shown import UNSEEN, code_point, shown
 
 PAIR = re.compile(r"(?P<head>[ \t]*(?P<key>[A-Za-z0-9_-]+)[ \t]*=[ \t]*)(?P<value>[^\n]*)")
@@ -11,18 +12,14 @@ _PLACE = re.compile(
     r"(?P<what>.*) \(at (?:line (?P<line>[0-9]+), column (?P<column>[0-9]+)|end of document)\)\Z", re.DOTALL
 )
 _OPEN_LITERAL = re.compile(r"^[^\n#\"']*+'[^'\n]*+$", re.MULTILINE)
-_UNBRACKETED = re.compile(
-    r"(?P<low>[0-9]{1,4}(?:\.[0-9]+)?)(?:[ ,;]+|[ ]*[-–][ ]*|[ ]+to[ ]+)(?P<high>[0-9]{1,4}(?:\.[0-9]+)?)"
-)
-_WITH_UNIT = re.compile(r"(?P<number>[0-9]{1,4}(?:\.[0-9]+)?)[ ]*(?:s|sec|seconds|kg|x|reps)\.?")
-
 TWICE = "this key stands here for the second time; keep one of the two"
+NOT_CLOSED = "the list is not closed; put a comma between its entries and ] at its end"
 _PLAINLY: tuple[tuple[str, str], ...] = (
     ("Cannot overwrite", TWICE),
     ("Duplicate inline", "a key stands twice in these braces; keep one of the two"),
     (
         "Cannot declare",
-        "this table stands here for the second time; a list takes double brackets, like [[stage]]",
+        "this table stands here for the second time; keep one of the two",
     ),
     ("Cannot mutate", "this adds to something that is already complete; write each table in one place"),
     ("Cannot redefine", "this adds to something that is already complete; write each table in one place"),
@@ -69,7 +66,7 @@ def _end(what: str, text: str) -> tuple[int, int]:
 
 def _at_the_cause(what: str, content: str, column: int) -> int:
     """The column to show: that of the key or backslash where the parser noticed the mistake later."""
-    if what.startswith("Cannot overwrite"):
+    if what.startswith(("Cannot overwrite", "Cannot declare")):
         return len(content) - len(content.lstrip()) + 1
     if what.startswith(("Unescaped", "Invalid hex", "Escaped character")):
         return content.rfind("\\", 0, column) + 1 or column
@@ -99,10 +96,4 @@ def _misplaced(content: str) -> str:
     value = pair["value"].split("#")[0].strip()
     if not value:
         return f"{pair['key']} has no value; write one after the ="
-    if value[0] in "\"'[{":
-        return f"something stands after the value of {pair['key']}; a remark begins with #"
-    if bounds := _UNBRACKETED.fullmatch(value):
-        return f"a range stands in brackets; write {pair['key']} = [{bounds['low']}, {bounds['high']}]"
-    if number := _WITH_UNIT.fullmatch(value):
-        return f"a number stands without its unit; write {pair['key']} = {number['number']}"
-    return f"this value cannot be read; text stands in quotes: {pair['key']} = {shown(value)}"
+    return remedy(pair["key"], value)

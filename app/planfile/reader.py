@@ -2,22 +2,11 @@
 
 from pathlib import Path
 
-from app.domain.length import session_ms
-from app.domain.plan import (
-    LONGEST_SESSION_MS,
-    Exercise,
-    First,
-    Level,
-    Plan,
-    Sides,
-    Stage,
-    StageKind,
-    StageOrder,
-    Words,
-)
-from app.domain.units import clock_text
-from app.planfile.doses import FORMS
+from app.domain.plan import LONGEST_SESSION_MS, Plan
+from app.domain.units import clock_text, exact_clock_text
+from app.planfile.building import build_plan
 from app.planfile.form import PLAN
+from app.planfile.known_length import known_length
 from app.planfile.positions import Positions
 from app.planfile.report import Report
 from app.planfile.source import read_text
@@ -35,20 +24,25 @@ def parse_plan(text: str, file: str, folder: Path | None) -> Plan:
 
     Raises FileProblemsError with every problem of the text.
     """
-    parsed = parse_toml(text.replace("\r\n", "\n"))
+    parsed = parse_toml(text.replace("\r\n", "\n"), PLAN)
     report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
     values = None if parsed.document is None else PLAN.read(parsed.document, report.refuse)
     if values is not None and folder is not None:
         _check_pictures(values, folder, report)
+    if parsed.document is not None and values is not None:
+        _check_length(parsed.document, values, report)
     if values is None or not report.clean:
         raise report.error()
-    plan = _plan(values)
-    length = session_ms(plan)
-    if length > LONGEST_SESSION_MS:
+    return build_plan(values)
+
+
+def _check_length(document: dict[str, object], values: Values, report: Report) -> None:
+    """Refuse a session that is too long, as far as its length can be known beside other problems."""
+    known = known_length(document, values)
+    if known.ms > LONGEST_SESSION_MS:
+        lasts = exact_clock_text(known.ms) if known.whole else f"at least {exact_clock_text(known.ms)}"
         most = clock_text(LONGEST_SESSION_MS)
-        report.refuse(f"the session lasts {clock_text(length)}; shorten it to {most} at most, or split it")
-        raise report.error()
-    return plan
+        report.refuse(f"the session lasts {lasts}; shorten it to {most} at most, or split it")
 
 
 def _check_pictures(values: Values, folder: Path, report: Report) -> None:
@@ -66,51 +60,3 @@ def _inside(folder: Path, picture: str) -> bool:
         return (folder / picture).resolve().is_relative_to(folder.resolve())
     except (OSError, RuntimeError):
         return False
-
-
-def _plan(values: Values) -> Plan:
-    lengths = {
-        f"{name}_ms": values[name]
-        for name in ("lead_in", "changeover", "side_change", "fast")
-        if name in values
-    }
-    return Plan(
-        title=values["title"],
-        stages=tuple(_stage(stage) for stage in values["stage"]),
-        author=values.get("author"),
-        level=Level(values.get("level", Level.BEGINNER)),
-        order=StageOrder(values.get("order", StageOrder.LOCKED)),
-        **lengths,
-    )
-
-
-def _stage(values: Values) -> Stage:
-    exercises = tuple(_exercise(exercise) for exercise in values["exercise"])
-    return Stage(values["name"], StageKind(values["kind"]), exercises)
-
-
-def _exercise(values: Values) -> Exercise:
-    same = (
-        "sets",
-        "contacts",
-        "load_kg",
-        "superset",
-        "setup",
-        "target",
-        "picture",
-        "cues",
-        "faults",
-        "stop_if",
-    )
-    given = {name: values[name] for name in same if name in values}
-    if "rest" in values:
-        given["rest_ms"] = values["rest"]
-    form = next(form for form in FORMS if form.marker in values)
-    return Exercise(
-        name=values["name"],
-        dose=form.build(values),
-        sides=Sides(values.get("sides", Sides.BOTH)),
-        first=First(values.get("first", First.LEFT)),
-        words=Words(**values.get("words", {})),
-        **given,
-    )

@@ -40,7 +40,7 @@ class Report:
 
     def refuse(self, message: str, *place: str | int, key: bool = False) -> None:
         """Take down one problem at a path from the top of the file, of its value or of its key."""
-        if len(self._found) < MOST_PROBLEMS:
+        if len(self._found) <= MOST_PROBLEMS:
             self._found.append((place, key, message))
 
     @property
@@ -60,6 +60,8 @@ class Report:
                 line, column = places.of_key(path) if key else places.of_value(path)
                 if line not in self._broken:
                     problems.append(Problem(line, column, message))
-        if len(self._found) >= MOST_PROBLEMS:
-            problems.append(Problem(0, 0, f"there are more than {MOST_PROBLEMS} problems; mend these first"))
-        return tuple(sorted(dict.fromkeys(problems), key=lambda problem: (problem.line, problem.column)))
+        problems = list(dict.fromkeys(problems))
+        if max(len(problems), len(self._found)) > MOST_PROBLEMS:
+            more = Problem(0, 0, f"there are more than {MOST_PROBLEMS} problems; mend these first")
+            problems = [more, *problems[:MOST_PROBLEMS]]
+        return tuple(sorted(problems, key=lambda problem: (problem.line, problem.column)))

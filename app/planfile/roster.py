@@ -26,7 +26,6 @@ where it is the semicolon, numbers may have a decimal comma.
 """
 
 import re
-from collections.abc import Set
 from dataclasses import dataclass
 from decimal import Decimal
 from pathlib import Path
@@ -42,7 +41,7 @@ from app.planfile.roster_csv import parse_csv
 from app.planfile.shown import shown
 from app.planfile.source import read_text
 from app.planfile.syntax import parse_toml
-from app.planfile.tables import Key, Table, Tables, Values
+from app.planfile.tables import Key, Table, Tables, Values, Written
 
 MOST_ATHLETES = 500
 
@@ -66,16 +65,16 @@ class SideLoads:
         return {"anyOf": [Load().schema(), _SIDES.schema()]}
 
 
-def _check_override(written: Set[str], _values: Values, refuse: Refuse) -> None:
-    if not written & {"reps", "load_kg"}:
+def _check_override(written: Written, _values: Values, refuse: Refuse) -> None:
+    if not written.meant & {"reps", "load_kg"}:
         refuse("nothing is different here; write reps or load_kg, or leave the exercise out", key=True)
 
 
-def _check_names(_written: Set[str], values: Values, refuse: Refuse) -> None:
+def _check_names(_written: Written, values: Values, refuse: Refuse) -> None:
     _refuse_twice("exercise", values, refuse)
 
 
-def _check_roster(_written: Set[str], values: Values, refuse: Refuse) -> None:
+def _check_roster(_written: Written, values: Values, refuse: Refuse) -> None:
     _refuse_twice("athlete", values, refuse)
 
 
@@ -141,7 +140,7 @@ def read_roster(path: Path) -> tuple[Athlete, ...]:
 
 def parse_roster(text: str, file: str) -> tuple[Athlete, ...]:
     """The athletes of a TOML roster. Raises FileProblemsError with every problem of the text."""
-    parsed = parse_toml(text.replace("\r\n", "\n"))
+    parsed = parse_toml(text.replace("\r\n", "\n"), ROSTER)
     report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
     return _athletes(parsed.document, report)
 

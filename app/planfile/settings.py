@@ -171,7 +171,7 @@ def read_settings(path: Path) -> Settings:
 
 def parse_settings(text: str, file: str) -> Settings:
     """The settings in a text. Raises FileProblemsError with every problem of it."""
-    parsed = parse_toml(text)
+    parsed = parse_toml(text, SETTINGS)
     report = Report(file, lambda: Positions(parsed.text), parsed.problems, parsed.broken)
     values = None if parsed.document is None else SETTINGS.read(parsed.document, report.refuse)
     if values is None or not report.clean:

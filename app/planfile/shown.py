@@ -26,7 +26,7 @@ def shown(value: object) -> str:
     if isinstance(value, int) and abs(value) > _LARGEST_SHOWN:
         return "a number that large" if value > 0 else "a number that small"
     if isinstance(value, Decimal) and not value.is_finite():
-        return "nan" if value.is_nan() else "inf"
+        return "nan" if value.is_nan() else "inf" if value > 0 else "-inf"
     if isinstance(value, list):
         return "a list"
     if isinstance(value, dict):
@@ -41,13 +41,20 @@ def shown(value: object) -> str:
 
 def suggestion(word: str, known: Iterable[str]) -> str | None:
     """The known word a mistyped one was most likely meant to be, or None when nothing is near."""
+    return next(iter(suggestions(word, known)), None)
+
+
+def suggestions(word: str, known: Iterable[str]) -> list[str]:
+    """The known words a mistyped one may have been meant to be, the nearest first, three at most."""
     if len(word) > LONGEST_COMPARED:
-        return None
+        return []
     plain = word.strip().casefold().replace("-", "_").replace(" ", "_")
     candidates = list(known)
     if plain in candidates:
-        return plain
-    return next(iter(difflib.get_close_matches(plain, candidates, n=1, cutoff=0.6)), None)
+        return [plain]
+    near = difflib.get_close_matches(plain, candidates, n=3, cutoff=0.6)
+    # Letters that only changed places say more than likeness does: "rset" is "rest" rather than "sets".
+    return sorted(near, key=lambda candidate: sorted(candidate) != sorted(plain))
 
 
 def choices(words: Iterable[str]) -> str:

@@ -32,7 +32,6 @@ def test_the_problems_of_all_files_are_printed_one_a_line(
     assert err.splitlines() == [
         f"{first}:10:8: 0 is out of range; write 0.1 to 600 seconds",
         f'{first}:11:1: unknown key "repz"; did you mean "reps"?',
-        f"{first}:11:1: reps does not go with work; it goes with tempo, hold, stick, every or pace",
         f"{second}:8:1: the exercise has no dose; write one of tempo, hold, stick, every, pace or work",
         f"{missing}:1:1: there is no such file; check the name and the folder",
     ]

@@ -69,6 +69,67 @@ def test_a_mistyped_dose_is_named_once() -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("mistyped", "meant"),
+    [
+        ("rset = 3", "rest"),
+        ("rst = 3", "rest"),
+        ("pause = 3", "rest"),
+        ("wrk = 3", "work"),
+        ("hld = 3", "hold"),
+        ("evry = 3", "every"),
+        ("stik = 3", "stick"),
+        ("mov = 3", "move"),
+        ("relx = 3", "relax"),
+        ('pase = "own"', "pace"),
+        ('pause = "own"', "pace"),
+    ],
+)
+def test_a_mistyped_key_beside_a_dose_is_one_problem(mistyped: str, meant: str) -> None:
+    says = f'12:1: unknown key "{mistyped.split(maxsplit=1)[0]}"; did you mean "{meant}"?'
+    assert exercise_problems("reps = 3", 'tempo = "3010"', mistyped) == [says]
+
+
+def test_a_mistyped_key_that_neither_fits_nor_takes_its_value_gets_no_guess() -> None:
+    (problem,) = exercise_problems("reps = 3", 'tempo = "3010"', "pase = 3")
+    assert problem.startswith(
+        '12:1: unknown key "pase"; known here are name, target, sides, first, sets, reps, '
+    )
+    assert "hold" not in problem
+
+
+def test_a_mistyped_key_is_meant_for_one_that_is_not_there_yet() -> None:
+    assert exercise_problems("reps = 3", 'tempo = "3010"', "rest = 9", "rset = 3") == [
+        '13:1: unknown key "rset"; did you mean "sets"?'
+    ]
+    assert exercise_problems("reps = 3", "stick = 3", "rest = 9", "rset = 3") == [
+        '13:1: unknown key "rset"; did you mean "reset"?'
+    ]
+    assert exercise_problems("work = 3", "wrk = 3") == [
+        '11:1: unknown key "wrk"; "work" stands here already, keep one'
+    ]
+
+
+@pytest.mark.parametrize("mistyped", ["wrk = 3", "hld = 3", "evry = 3", "stik = 3", 'pase = "own"'])
+def test_a_mistyped_dose_beside_reps_alone_is_one_problem(mistyped: str) -> None:
+    (problem,) = exercise_problems("reps = 3", mistyped)
+    assert problem.startswith("11:1: unknown key ")
+
+
+def test_sides_that_are_only_guessed_are_not_blamed() -> None:
+    assert exercise_problems("work = 3", 'sids = "alternate"') == [
+        '11:1: unknown key "sids"; did you mean "sides"?'
+    ]
+
+
+def test_a_gap_has_no_word_of_its_own() -> None:
+    (problem,) = exercise_problems("work = 9", 'words = { rest = "breathe" }')
+    assert problem == (
+        '11:11: "rest" does not belong here; no gap has a word of its own, but eccentric, hold, concentric, '
+        "relax, move, stick, reset, go, work have"
+    )
+
+
 def test_three_doses_are_two_too_many() -> None:
     assert exercise_problems("reps = 8", "hold = 4", "work = 9", "every = 3") == [
         "12:1: hold and work are two doses; keep one of them",
@@ -103,8 +164,9 @@ def test_a_key_of_another_table_is_sent_where_it_belongs() -> None:
 
 
 def test_headings_of_the_wrong_kind_are_explained() -> None:
-    assert problems_of('format = 1\ntitle = "x"\n[stage]\nname = "a"\n') == [
-        "3:1: this must be a list of tables; begin each with [[stage]], in double brackets"
+    assert problems_of('format = 1\ntitle = "x"\n[stage]\nname = "a"\nkind = "power"\n') == [
+        "3:1: this must be a list of tables; begin each with [[stage]], in double brackets",
+        '3:1: "exercise" is missing; write a first exercise under [[stage.exercise]]',
     ]
     assert problems_of('format = 1\ntitle = "x"\nstage = []\n') == [
         "3:9: the list is empty; begin a first table with [[stage]]"
@@ -130,13 +192,28 @@ def test_ten_stages_are_the_most() -> None:
     assert problem == "63:1: there are 11 of these; write 10 at most"
 
 
+def test_beyond_the_most_everything_is_looked_into_and_every_excess_told() -> None:
+    head = 'format = 1\ntitle = "x"\nchangeover = 0\nlead_in = 3\n'
+    last = '[[stage.exercise]]\nname = "x"\nwork = 0\n'
+    # 11 stages of 3 + 7 x 3 lines below 4; the 61st exercise is the fifth of the ninth stage.
+    assert problems_of(head + stages(MOST_STAGES + 1, 7) + last) == [
+        f"{4 + 8 * 24 + 3 + 4 * 3 + 1}:1: the plan has 78 exercises; write 60 at most, or split it",
+        "245:1: there are 11 of these; write 10 at most",
+        "271:8: 0 is out of range; write 0.1 to 600 seconds",
+    ]
+    assert problems_of(head + stages(1, MOST_EXERCISES + 1) + last) == [
+        "188:1: there are 62 of these; write 60 at most",
+        "193:8: 0 is out of range; write 0.1 to 600 seconds",
+    ]
+
+
 def test_sixty_exercises_are_the_most_in_one_stage_or_over_several() -> None:
     head = 'format = 1\ntitle = "x"\nchangeover = 0\nlead_in = 3\n'
     assert problems_of(head + stages(1, MOST_EXERCISES)) == []
     assert problems_of(head + stages(6, 10)) == []
     assert len(problems_of(head + stages(1, MOST_EXERCISES + 1))) == 1
     (problem,) = problems_of(head + stages(6, 10) + exercises(1))
-    assert problem.endswith("the plan has more than 60 exercises; split it")
+    assert problem.endswith(": the plan has 61 exercises; write 60 at most, or split it")
 
 
 @pytest.mark.parametrize(

@@ -63,5 +63,6 @@ def assert_well_told(error: FileProblemsError, lines: int) -> None:
     for problem in error.problems:
         assert 0 <= problem.line <= lines
         assert len(problem.message) < 600
+        assert "; " in problem.message
         assert problem.message.isprintable()
     assert len(str(error).splitlines()) == len(error.problems)

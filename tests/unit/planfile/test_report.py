@@ -45,9 +45,17 @@ def test_places_are_looked_up_only_when_there_is_something_to_place() -> None:
 
 
 def test_problems_without_end_are_cut_short_and_it_is_said() -> None:
+    whole = Report("f", Rows, [Problem(1, 1, "begun")])
+    for number in range(MOST_PROBLEMS - 1):
+        whole.refuse("wrong", number + 1)
+    assert len(whole.error().problems) == MOST_PROBLEMS
+    whole.refuse("wrong", MOST_PROBLEMS)
+    assert len(whole.error().problems) == MOST_PROBLEMS + 1
     report = Report("f", Rows)
+    report.refuse("found first", MOST_PROBLEMS + 200)
     for number in range(MOST_PROBLEMS + 100):
         report.refuse("wrong", number + 1)
     problems = report.error().problems
     assert len(problems) == MOST_PROBLEMS + 1
     assert problems[0].message == "there are more than 500 problems; mend these first"
+    assert problems[-1].message == "found first"

@@ -19,7 +19,10 @@ def test_numbers_with_a_point_are_read_as_they_are_written() -> None:
 
 
 def test_an_exponent_beyond_counting_is_infinite() -> None:
-    assert parse_toml("a = 1e99999999999999999999").document == {"a": Decimal("inf")}
+    assert parse_toml("a = 1e99999999999999999999\nb = -1e99999999999999999999").document == {
+        "a": Decimal("inf"),
+        "b": Decimal("-inf"),
+    }
 
 
 @pytest.mark.parametrize(
@@ -47,7 +50,7 @@ def test_an_exponent_beyond_counting_is_infinite() -> None:
         ("[[stage]", "1:8: the heading is not closed; end it with ]]"),
         (
             "[stage]\n[stage]",
-            "2:7: this table stands here for the second time; a list takes double brackets, like [[stage]]",
+            "2:1: this table stands here for the second time; keep one of the two",
         ),
         ("a = 1\n  a = 2", "2:3: this key stands here for the second time; keep one of the two"),
         (
@@ -100,7 +103,7 @@ rest = 3
         "7:6: a key without a value; write key = value",
         "8:10: a range stands in brackets; write reps = [3, 4]",
         '9:8: this must be a number, not "two"; write a number, without quotes',
-        '11:8: this value cannot be read; text stands in quotes: rest = "x"',
+        "11:8: this is no number; write one without quotes, like rest = 8",
         "12:1: this key stands here for the second time; keep one of the two",
     ]
 
@@ -112,9 +115,66 @@ def test_nothing_more_is_said_about_a_line_that_cannot_be_read() -> None:
 
 
 def test_a_mistake_that_cannot_be_passed_over_ends_the_reading() -> None:
-    parsed = parse_toml('a = [\n  1\n  2\n]\nb = "open\n')
+    parsed = parse_toml('; no remark\nb = "open\n')
     assert parsed.document is None
-    assert [problem.line for problem in parsed.problems] == [3]
+    assert [problem.line for problem in parsed.problems] == [1]
+
+
+NO_STATEMENT = "this is no key = value and no [heading]; a remark begins with #"
+OPEN = "the list is not closed; put a comma between its entries and ] at its end"
+QUOTE = "the text is not closed on its line; put a quote at its end"
+COMMA = "the list is not closed here; put a comma between its entries and ] at its end"
+
+
+@pytest.mark.parametrize(
+    ("lines", "says"),
+    [
+        (['cues = ["a", "b"'], [f"11:8: {OPEN}"]),
+        (['cues = ["a", "b",'], [f"11:8: {OPEN}"]),
+        (["cues = [", '  "a",', "", "  # b"], [f"11:8: {OPEN}"]),
+        (["cues = [", '  "a"', '  "b",', "]"], [f"13:3: {COMMA}"]),
+        (
+            ["cues = [", '  "a",', '  "b,', "]"],
+            [f"13:6: {QUOTE}"],
+        ),
+        (['cues = ["a", "b"', 'faults = ["c"'], [f"11:8: {OPEN}", f"12:10: {OPEN}"]),
+        (['cues = ["]", "["', 'faults = ["c"'], [f"11:8: {OPEN}", f"12:10: {OPEN}"]),
+    ],
+)
+def test_a_list_that_is_not_closed_hides_nothing_of_what_follows(lines: list[str], says: list[str]) -> None:
+    more = ["sets = 0", "[[stage.exercise]]", 'name = "b"', "work = 0"]
+    assert exercise_problems("work = 9", *lines, *more) == [
+        *says,
+        f"{11 + len(lines)}:8: 0 is out of range; write a whole number from 1 to 20",
+        f"{14 + len(lines)}:8: 0 is out of range; write 0.1 to 600 seconds",
+    ]
+    assert exercise_problems("work = 9", *lines)[: len(says)] == says
+
+
+def test_a_table_that_stands_there_twice_is_one_problem_and_what_follows_is_read() -> None:
+    twice = ["[stage.exercise.words]", 'hold = "stay"']
+    says = "12:1: this table stands here for the second time; keep one of the two"
+    other = ["[[stage.exercise]]", 'name = "b"', "work = 0"]
+    assert exercise_problems(*twice, *twice, *other) == [
+        "8:1: the exercise has no dose; write one of tempo, hold, stick, every, pace or work",
+        says,
+        "16:8: 0 is out of range; write 0.1 to 600 seconds",
+    ]
+    assert exercise_problems("work = 9", "[words]", 'hold = "a"', "[words]", 'hold = "b"') == [
+        '11:1: "words" does not belong here; write it under a [[stage.exercise]]',
+        "13:1: this table stands here for the second time; keep one of the two",
+    ]
+
+
+def test_a_line_is_called_broken_once() -> None:
+    assert said("a = 1\n= 3 = 4\n") == [f"2:1: {NO_STATEMENT}"]
+    assert said("[[stage] x\n= 3 = 4\n")[1:] == [f"2:1: {NO_STATEMENT}"]
+    unreadable = "this value cannot be read; text stands in quotes"
+    assert said("a = no\na = no\nb = no\n") == [
+        f'1:5: {unreadable}: a = "no"',
+        f'2:5: {unreadable}: a = "no"',
+        f'3:5: {unreadable}: b = "no"',
+    ]
 
 
 def test_mistakes_are_told_up_to_twenty() -> None:
