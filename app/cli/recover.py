@@ -89,11 +89,13 @@ def _what_is_lost(recovered: "Recovered") -> Iterator[str]:
     from app.cli.record_words import counted
 
     if recovered.whole:
-        yield "Nothing is known to be missing. What stood on lost pages at the end of a run cannot be known."
+        yield "Nothing is known to be missing."
         return
     yield from _holes(recovered)
     for table, count in recovered.stand_ins.items():
         yield f"Unknown: {counted(count, table)} of which no more than a number is left."
+    if recovered.lost_pages:
+        yield f"Lost: {counted(recovered.lost_pages, 'page')} of the file; what stood there is not all known."
     if recovered.bad_rows:
         yield f"Unreadable: {counted(recovered.bad_rows, 'row')}."
     if recovered.unplaced_pages:
@@ -103,17 +105,19 @@ def _what_is_lost(recovered: "Recovered") -> Iterator[str]:
 
 
 def _holes(recovered: "Recovered") -> Iterator[str]:
+    """The runs that lack entries, the newest first."""
     from app.cli.record_words import MOST_RUNS, counted, run_words
 
-    holes = recovered.missing_facts
-    if not holes:
-        return
-    missing = counted(sum(holes.values()), "entry", "entries")
-    yield f"Missing within {counted(len(holes), 'run')}: {missing}."
-    runs = [run for run in recovered.contents.runs if run.run_id in holes]
+    holes, cut = recovered.missing_facts, recovered.beyond
+    runs = [run for run in recovered.contents.runs if run.run_id in holes or run.run_id in cut]
+    if runs:
+        missing = counted(sum(holes.values()), "entry", "entries")
+        more = " and some whose number nobody knows" if cut else ""
+        yield f"Missing in {counted(len(runs), 'run')}: {missing}{more}. Figures are kept as far as known."
     for run in runs[-MOST_RUNS:][::-1]:
         closed = "; ended, because it cannot be led on" if run.run_id in recovered.closed else ""
-        yield f"  {run_words(run)}: {counted(holes[run.run_id], 'entry', 'entries')} missing{closed}"
+        lacks = "at the end" if run.run_id in cut else counted(holes[run.run_id], "entry", "entries")
+        yield f"  {run_words(run)}: {lacks}{closed}"
     if len(runs) > MOST_RUNS:
         yield f"  and {len(runs) - MOST_RUNS} before"
 

@@ -5,23 +5,23 @@ import sqlite3
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
-from hashlib import sha256
 from pathlib import Path
-from typing import Any
 from uuid import UUID
 
 from app.domain.errors import StoreError
 from app.domain.records import Fact, RunEnded, RunOutcome
+from app.store.agreement import agrees
 from app.store.contents import Contents, contents_of
 from app.store.copying import is_sound, saying_which_copy
 from app.store.durable import make_private_file, remove_with_journal
+from app.store.erasing import rewrite
 from app.store.filling import fill_up
 from app.store.identity import RANDOM_BYTES
 from app.store.marks import keep_erased
 from app.store.mending import Mended, mend
 from app.store.pages import PagedFile
 from app.store.redrawing import draw_all
-from app.store.refold import facts_by_number, span_facts, write_facts
+from app.store.refold import facts_by_number, write_facts
 from app.store.replacing import let_it_settle
 from app.store.salvage import Row, Salvaged, salvage, shapes_of
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
@@ -38,16 +38,20 @@ class Recovered:
     """What could be saved of a damaged database, and what not. Lost rows are never counted as none lost.
 
     `contents` is what the new file holds. `missing_facts` counts, by run, facts that are known to have been
-    there; `closed` are the runs without an end that cannot be led on because of that, and were ended.
-    `stand_ins` counts, by table, rows of which no more than the key is known, `bad_rows` rows that could not
-    be read or be true, `unplaced_pages` pages whose rows may belong to several tables, `unread_bytes` what
-    the disk did not give back. `from_backup` counts rows and facts that the backup added.
+    there; `closed` are the runs without an end that cannot be led on because of that, and were ended. Of the
+    runs in `beyond` facts are lost too, as the figures drawn from them show, which were kept.
+    `stand_ins` counts, by table, rows of which no more than the key is known, `lost_pages` pages that held
+    rows, `bad_rows` rows on other pages that could not be read or be true, `unplaced_pages` pages whose rows
+    may belong to several tables, `unread_bytes` what the disk did not give back. `from_backup` counts rows
+    and facts that the backup added.
     """
 
     contents: Contents
     missing_facts: dict[str, int]
     closed: tuple[str, ...]
+    beyond: tuple[str, ...]
     stand_ins: dict[str, int]
+    lost_pages: int
     bad_rows: int
     unplaced_pages: int
     unread_bytes: int
@@ -56,8 +60,8 @@ class Recovered:
     @property
     def whole(self) -> bool:
         """Whether nothing is known to be missing."""
-        known = self.missing_facts or self.stand_ins or self.bad_rows or self.unplaced_pages
-        return not known and not self.unread_bytes
+        of_runs = self.missing_facts or self.beyond or self.stand_ins
+        return not (of_runs or self.lost_pages or self.bad_rows or self.unplaced_pages or self.unread_bytes)
 
 
 @dataclass(slots=True)
@@ -66,6 +70,7 @@ class _Tally:
     from_backup: int = 0
     missing: dict[str, int] = field(default_factory=dict)
     closed: list[str] = field(default_factory=list)
+    beyond: tuple[str, ...] = ()
 
 
 def recover(
@@ -89,6 +94,7 @@ def recover(
     try:
         found, mended, tally = _saved(file, version, into, backup, random_bytes)
         keep_erased(into, (into,), at)
+        rewrite(into)
         if not is_sound(into):
             raise StoreError(f"What could be read of the database does not fit together. {_HELP}")
         return _report(into, found, mended, tally)
@@ -114,7 +120,7 @@ def _saved(
         make_private_file(into)
     bring_up(into, version)
     with writing(into) as connection:
-        found = salvage(file, shapes_of(connection))
+        found = salvage(file, shapes_of(connection), agrees)
         for table, rows in found.rows.items():
             if table not in _OWN:
                 tally.bad_rows += _insert(connection, table, rows)
@@ -127,7 +133,9 @@ def _saved(
     with writing(into) as connection:
         _tidy_runs(connection, tally)
         tally.bad_rows += mended.let_go + mend(connection, random_bytes(RANDOM_BYTES)).let_go
-    tally.bad_rows += draw_all(into)
+    drawn = draw_all(into)
+    tally.bad_rows += drawn.bad_corrections
+    tally.beyond = drawn.beyond
     return found, mended, tally
 
 
@@ -135,28 +143,13 @@ def _insert(connection: sqlite3.Connection, table: str, rows: Iterable[Row]) -> 
     """Insert the rows that can be true, the first of each key; gives the number of the others."""
     bad = 0
     for row in rows:
-        if not _can_be_true(table, row):
+        if agrees(table, row) is False:
             bad += 1
             continue
         names, marks = ", ".join(f'"{name}"' for name in row), ", ".join("?" * len(row))
         words = f'INSERT OR IGNORE INTO "{table}" ({names}) VALUES ({marks})'  # noqa: S608 - its own table
         connection.execute(words, tuple(row.values()))
     return bad
-
-
-def _can_be_true(table: str, row: Row) -> bool:
-    """Whether a row agrees with itself, where rows of its table can be asked that."""
-    said: dict[str, Any] = row
-    try:
-        if table == "fact":
-            span_facts(said["number"], said["number"], said["body"])
-        elif table == "fold":
-            span_facts(said["first_number"], said["last_number"], said["body"])
-        elif table == "plan":
-            return bool(sha256(f"{said['title']}\n{said['text']}".encode()).digest() == said["hash"])
-    except ValueError:
-        return False
-    return True
 
 
 def _tidy_runs(connection: sqlite3.Connection, tally: _Tally) -> None:
@@ -189,7 +182,9 @@ def _report(into: Path, found: Salvaged, mended: Mended, tally: _Tally) -> Recov
         contents=contents_of(into),
         missing_facts=tally.missing,
         closed=tuple(tally.closed),
+        beyond=tuple(run_id for run_id in tally.beyond if run_id not in tally.missing),
         stand_ins={table: len(keys) for table, keys in mended.stand_ins.items() if keys},
+        lost_pages=found.lost_pages,
         bad_rows=found.bad_cells + tally.bad_rows,
         unplaced_pages=found.unplaced,
         unread_bytes=found.unread,

@@ -2,7 +2,7 @@
 
 import sqlite3
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from app.store.pages import (
@@ -31,8 +31,19 @@ _LENGTHS = {"id": 16, "hash": 32}
 
 _TABLES = "SELECT name, wr FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
 _COLUMNS = 'SELECT name, type, "notnull", pk, dflt_value IS NOT NULL FROM pragma_table_info(?)'
+_ROWID = ""
+_MOST_ROWS = 1 << 40
+"""A rowid is less; a moment in an index's place, in microseconds, is more."""
+
 _SCHEMA_ROOT = 1
 _SCHEMA_COLUMNS = 5
+
+
+Agrees = Callable[[str, Row], bool | None]
+
+
+def _nobody_knows(_table: str, _row: Row) -> None:
+    """Says of no row whether it can be one of a table."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +60,8 @@ class Column:
         """Whether the column may hold a value."""
         if value is None:
             return not self.needed
+        if self.name == _ROWID:
+            return isinstance(value, int) and 0 < value < _MOST_ROWS
         if isinstance(value, bytes) and len(value) != _LENGTHS.get(self.name.rpartition("_")[2], len(value)):
             return False
         expected = _FITS.get(self.kind)
@@ -85,11 +98,13 @@ class Shape:
 class Salvaged:
     """What was read of a damaged database: rows by table, those on pages that its tables lead to first.
 
-    `bad_cells` counts rows that could not be read, `unplaced` pages of rows that could belong to several
-    tables, `unread` bytes that the disk did not give back.
+    `lost_pages` counts pages that its tables lead to and that cannot be read, `bad_cells` rows that cannot on
+    pages that can, `unplaced` pages of rows that could belong to several tables, `unread` bytes that the disk
+    did not give back.
     """
 
     rows: dict[str, list[Row]] = field(default_factory=lambda: defaultdict(list))
+    lost_pages: int = 0
     bad_cells: int = 0
     unplaced: int = 0
     unread: int = 0
@@ -124,20 +139,27 @@ def _indexes(
         if keys and origin == "pk":
             continue
         of_index = [name for (name,) in connection.execute("SELECT name FROM pragma_index_info(?)", (name,))]
-        rowid = Column("", "INTEGER", needed=True)
+        rowid = Column(_ROWID, "INTEGER", needed=True)
         behind = [columns[key] for key in keys if key not in of_index] if keys else [rowid]
         shapes.append(Shape(None, (*(columns[column] for column in of_index), *behind), by_rowid=False))
     return shapes
 
 
-def salvage(file: PagedFile, shapes: Sequence[Shape]) -> Salvaged:
-    """Everything that can still be read of a damaged database with tables of these shapes."""
+def salvage(file: PagedFile, shapes: Sequence[Shape], agrees: Agrees = _nobody_knows) -> Salvaged:
+    """Everything that can still be read of a damaged database with tables of these shapes.
+
+    `agrees` says of a row whether it can be one of a table, None where that cannot be told.
+    """
     found = Salvaged(unread=file.unread)
     placed: set[int] = set()
     by_name = {shape.table: shape for shape in shapes if shape.table is not None}
     for name, root in _roots(file):
         shape = None if name is None else by_name.get(name)
-        for number, page in walk(file, root):
+        pages = dict(walk(file, root))
+        if shape is not None:
+            led_to = {root}.union(*(page.children for page in pages.values()))
+            found.lost_pages += len(led_to - pages.keys())
+        for number, page in pages.items():
             if number not in placed:
                 placed.add(number)
                 if shape is not None:
@@ -145,7 +167,7 @@ def salvage(file: PagedFile, shapes: Sequence[Shape]) -> Salvaged:
     stray = (file.page(number) for number in range(1, file.count + 1) if number not in placed)
     for lost in stray:
         if lost is not None:
-            _place(found, shapes, lost)
+            _place(found, shapes, lost, agrees)
     return found
 
 
@@ -174,17 +196,27 @@ def _is_of_schema(page: Page) -> bool:
     )
 
 
-def _place(found: Salvaged, shapes: Sequence[Shape], page: Page) -> None:
+def _place(found: Salvaged, shapes: Sequence[Shape], page: Page, agrees: Agrees) -> None:
     """Take the rows of a page that nothing leads to, where they can be those of one table alone."""
     if not page.records:
         found.bad_cells += page.bad
         return
     fitting = [shape for shape in shapes if _all_fit(shape, page.records)]
-    tables = [shape for shape in fitting if shape.table is not None]
-    if len(fitting) == 1 and tables:
-        _take(found, tables[0], page)
-    elif tables:
+    if len(fitting) > 1:
+        verdicts = {shape: _verdict(shape, page.records, agrees) for shape in fitting}
+        fitting = [shape for shape in fitting if verdicts[shape] is not False]
+        fitting = [shape for shape in fitting if verdicts[shape]] or fitting
+    if len(fitting) == 1 and fitting[0].table is not None:
+        _take(found, fitting[0], page)
+    elif any(shape.table is not None for shape in fitting):
         found.unplaced += 1
+
+
+def _verdict(shape: Shape, records: Iterable[Record], agrees: Agrees) -> bool | None:
+    """Whether all records of a page agree with a shape that they fit; None where that cannot be told."""
+    rows = (shape.row(record) for record in records)
+    said = {None if shape.table is None or row is None else agrees(shape.table, row) for row in rows}
+    return False if False in said else None if None in said else True
 
 
 def _all_fit(shape: Shape, records: Iterable[Record]) -> bool:

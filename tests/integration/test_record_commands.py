@@ -235,9 +235,18 @@ def test_recovering_without_the_backup_takes_nothing_from_it(desk: Desk) -> None
 def test_gaps_are_listed_by_run(desk: Desk) -> None:
     change(desk.record, "DELETE FROM fold WHERE first_number = 0")
     said = desk.say("recover")
-    assert "Missing within 3 runs: " in said.out
+    assert "Missing in 3 runs: " in said.out
     assert f"{RUNS[0].header.athlete}, {RUNS[0].header.plan_title}: " in said.out
     assert "There is no backup that passes its check." in said.out
+
+
+def test_runs_that_lost_their_end_are_listed_though_nobody_knows_how_much(desk: Desk) -> None:
+    change(desk.record, "DELETE FROM fold WHERE first_number > 0")
+    change(desk.record, "DELETE FROM fact")
+    spoil(desk.record, page_of(desk.record, "ix_athlete_name"), seed=1)
+    said = desk.say("recover")
+    assert "Missing in 3 runs: 0 entries and some whose number nobody knows." in said.out
+    assert f"{RUNS[0].header.plan_title}: at the end\n" in said.out
 
 
 def test_the_commands_are_there_for_a_stranger(desk: Desk) -> None:

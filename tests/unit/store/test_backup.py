@@ -93,6 +93,26 @@ def test_a_single_changed_value_makes_a_new_backup(record: Path, folder: Path) -
     assert back_up(record, folder, AT + DAY).made
 
 
+def test_a_run_more_makes_a_new_backup(record: Path, folder: Path) -> None:
+    back_up(record, folder, AT)
+    fill(record, invented_runs(40, seed=8))
+    assert back_up(record, folder, AT + DAY).made
+
+
+def test_another_library_that_counts_its_writes_otherwise_makes_no_new_backup(
+    record: Path, folder: Path
+) -> None:
+    # https://www.sqlite.org/fileformat2.html, section 1.3: change counter, schema cookie, version-valid-for
+    # number, and the version of the library that wrote last.
+    first = back_up(record, folder, AT).backup
+    assert first is not None
+    content = bytearray(first.path.read_bytes())
+    for start, end in ((24, 28), (40, 44), (92, 100)):
+        content[start:end] = (7).to_bytes(end - start, "big")
+    first.path.write_bytes(content)
+    assert not back_up(record, folder, AT + DAY).made
+
+
 def test_a_backup_that_rotted_is_not_taken_for_todays(record: Path, folder: Path) -> None:
     first = back_up(record, folder, AT).backup
     assert first is not None

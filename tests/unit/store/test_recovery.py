@@ -195,11 +195,30 @@ def test_a_run_whose_end_is_lost_is_over_as_its_figures_say(record: Path) -> Non
     name = bytes.fromhex(run.header.run_id.replace("-", ""))
     change(record, "DELETE FROM fold WHERE run_id = ? AND first_number > 0", name)
     change(record, "DELETE FROM fact WHERE run_id = ?", name)
-    _, into = saved(record)
+    recovered, into = saved(record)
     with open_database(into) as database:
         assert run.header.run_id not in [header.run_id for header in database.queries.unfinished_runs()]
         (summary,) = [line for line in database.queries.run_summaries() if line.run_id == run.header.run_id]
     assert summary.outcome is not None
+    assert recovered.beyond == (run.header.run_id,)
+    assert not recovered.whole
+
+
+def test_a_page_that_held_rows_is_counted_and_one_of_an_index_is_not(record: Path) -> None:
+    spoil(record, page_of(record, "ix_athlete_name"))
+    recovered, _ = saved(record)
+    assert (recovered.lost_pages, recovered.whole) == (0, True)
+    spoil(record, leaves_of(record, "fold")[-1])
+    recovered, _ = saved(record)
+    assert (recovered.lost_pages, recovered.whole) == (1, False)
+
+
+def test_what_is_saved_takes_no_more_room_than_it_needs(record: Path) -> None:
+    spoil(record, page_of(record, "fold"))
+    _, into = saved(record)
+    assert into.stat().st_size <= record.stat().st_size
+    with closing(sqlite3.connect(into)) as raw:
+        assert raw.execute("PRAGMA freelist_count").fetchone() == (0,)
 
 
 def test_an_unfinished_run_with_a_gap_is_ended_because_new_facts_would_take_old_numbers(

@@ -90,6 +90,7 @@ def test_the_journal_of_a_file_that_cannot_be_opened_goes_with_it(record: Path, 
     journal = journal_of(record).read_bytes()
     journal_of(record).write_bytes(b"\0" * 8 + journal[8:])
     put_instead(part, record, AT)
+    assert not journal_of(record).exists()
     assert count(record) == 1
     assert files(record.parent) == ["record.db", ASIDE, f"{ASIDE}-journal"]
 
@@ -98,8 +99,8 @@ def test_a_journal_without_its_database_is_not_played_into_the_new_file(record: 
     leave_unfinished_write(record)
     record.unlink()
     put_instead(part, record, AT)
-    assert count(record) == 1
     assert not journal_of(record).exists()
+    assert count(record) == 1
 
 
 def test_a_database_in_use_stays_in_place(record: Path, part: Path, monkeypatch: pytest.MonkeyPatch) -> None:

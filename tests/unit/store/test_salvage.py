@@ -8,10 +8,11 @@ from pathlib import Path
 
 import pytest
 
+from app.store.agreement import agrees
 from app.store.looking import looking_at
-from app.store.pages import PagedFile
+from app.store.pages import PagedFile, walk
 from app.store.salvage import Salvaged, Shape, salvage, shapes_of
-from tests.filled import fill, invented_runs, page_of, spoil
+from tests.filled import change, fill, invented_runs, page_of, spoil
 
 RUNS = invented_runs(60)
 TABLES = ("athlete", "plan", "prescription", "prescribed_bout", "run", "fact", "fold", "bout_record")
@@ -100,6 +101,40 @@ def test_rows_that_may_be_of_two_tables_are_counted_and_left_out(tmp_path: Path)
     spoil(path, 1)
     salvaged = salvage(PagedFile(path), both)
     assert (salvaged.unplaced, dict(salvaged.rows)) == (1, {})
+
+
+def test_a_row_that_agrees_with_one_of_two_tables_is_of_that_one(tmp_path: Path) -> None:
+    path = tmp_path / "twins.db"
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("CREATE TABLE one (a TEXT NOT NULL)")
+        raw.execute("CREATE TABLE two (a TEXT NOT NULL)")
+        raw.execute("INSERT INTO two VALUES ('?')")
+        raw.commit()
+        both = shapes_of(raw)
+    spoil(path, 1)
+    for says in (lambda table, _row: table == "two" or None, lambda table, _row: table == "two"):
+        salvaged = salvage(PagedFile(path), both, says)
+        assert (salvaged.unplaced, dict(salvaged.rows)) == (0, {"two": [{"a": "?"}]})
+    assert salvage(PagedFile(path), both, lambda table, _row: None if table == "two" else False).rows["two"]
+
+
+def test_a_mark_of_somebody_erased_is_not_taken_for_a_page_of_an_index(record: Path) -> None:
+    moment = 1_767_000_000_000_000
+    change(record, "INSERT INTO erased VALUES (?, ?)", b"\7" * 32, moment)
+    with looking_at(record) as connection:
+        of_it = shapes_of(connection)
+    for number in _schema_pages(record):
+        spoil(record, number)
+    salvaged = salvage(PagedFile(record), of_it, agrees)
+    assert salvaged.rows["erased"] == [{"hash": b"\7" * 32, "at": moment}]
+    assert found(salvaged) == truth(record.with_name("whole.db"))
+    assert salvaged.unplaced == 0
+
+
+def _schema_pages(record: Path) -> list[int]:
+    """All pages of the schema of a record, which is copied first."""
+    shutil.copyfile(record, record.with_name("whole.db"))
+    return [number for number, _ in walk(PagedFile(record), 1)]
 
 
 def test_the_pages_of_an_index_are_not_taken_for_rows(tmp_path: Path) -> None:
