@@ -59,15 +59,18 @@ def test_a_fact_more_is_another_state_of_its_run_alone(record: Path) -> None:
     assert [name for name in before if before[name] != after[name]] == [last.header.run_id]
 
 
-@pytest.mark.parametrize(
-    "statement",
-    [
-        "INSERT INTO note (id, athlete_id, run_id, text, who, at, zone) "
-        "SELECT x'01', athlete_id, id, 'windy', 'Coach', 0, 'UTC' FROM run WHERE id = ?",
-        "INSERT INTO correction (id, subject, subject_id, field, before, after, who, why, at, zone, replaces) "
-        "VALUES (x'01', 'run', ?, 'session_rpe', '5', '6', 'Coach', 'misheard', 0, 'UTC', '[]')",
-    ],
-)
+NOTED = """
+    INSERT INTO note (id, athlete_id, run_id, text, who, at, zone)
+    SELECT x'01', athlete_id, id, 'windy', 'Coach', 0, 'UTC' FROM run WHERE id = ?
+"""
+CORRECTED = """
+    INSERT INTO correction
+        (id, subject, subject_id, field, before, after, who, why, at, zone, replaces)
+    VALUES (x'01', 'run', ?, 'session_rpe', '5', '6', 'Coach', 'misheard', 0, 'UTC', '[]')
+"""
+
+
+@pytest.mark.parametrize("statement", [NOTED, CORRECTED])
 def test_words_about_a_run_are_another_state_of_it(record: Path, statement: str) -> None:
     before = contents_of(record)
     change(record, statement, bytes.fromhex(RUNS[2].header.run_id.replace("-", "")))
