@@ -3,6 +3,7 @@
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing
+from itertools import islice
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
@@ -11,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from app.store.pages import PagedFile, Record, walk
+from app.store.pages import TABLE_INNER, PagedFile, Record, walk
 from tests.filled import PAGE, fill, invented_runs, spoil
 
 VALUES = st.one_of(
@@ -67,6 +68,30 @@ def test_any_rows_of_any_size_are_read_as_sqlite_reads_them(
         plain = sorted((record.rowid, *record.values) for record in records(file, found["plain"]))
         keyed = sorted(record.values for record in records(file, found["keyed"]))
         assert repr(plain) == repr(keyed) == repr(expected)
+
+
+@pytest.mark.parametrize("without", ["", " WITHOUT ROWID"])
+def test_a_row_of_every_length_is_read_whether_it_overflows_or_not(tmp_path: Path, without: str) -> None:
+    path = tmp_path / "lengths.db"
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("PRAGMA page_size = 512")
+        raw.execute(f"CREATE TABLE plain (a TEXT PRIMARY KEY){without}")
+        raw.executemany("INSERT INTO plain VALUES (?)", [("x" * length,) for length in range(1_600)])
+        raw.commit()
+        root = roots(raw)["plain"]
+    found = [one.values for one in records(PagedFile(path), root)]
+    assert sorted(found, key=lambda row: len(str(row[0]))) == [("x" * length,) for length in range(1_600)]
+
+
+def test_pages_that_lead_in_a_circle_are_walked_once(tmp_path: Path) -> None:
+    path = tmp_path / "circle.db"
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("CREATE TABLE plain (a)")
+        raw.commit()
+    inner = bytes((TABLE_INNER, 0, 0, 0, 0, 0, 0, 0)) + (2).to_bytes(4, "big")
+    content = path.read_bytes()
+    path.write_bytes(content[:PAGE] + inner.ljust(PAGE, b"\0"))
+    assert [number for number, _ in islice(walk(PagedFile(path), 2), 9)] == [2]
 
 
 @pytest.mark.parametrize("table", ["athlete", "plan", "run", "fact", "fold", "bout_record"])

@@ -12,10 +12,11 @@ from uuid import UUID
 import pytest
 
 from app.domain.errors import NewerStoreError, StoreError
-from app.domain.records import Fact, RunEnded, RunOutcome
+from app.domain.records import Fact, RepDone, RunEnded, RunOutcome
 from app.store.backup import write_backup
 from app.store.contents import contents_of
 from app.store.database import open_database
+from app.store.encoding import encode
 from app.store.erasure import erase, find
 from app.store.identity import uuid7
 from app.store.pages import PagedFile, walk
@@ -221,6 +222,64 @@ def test_what_is_saved_takes_no_more_room_than_it_needs(record: Path) -> None:
         assert raw.execute("PRAGMA freelist_count").fetchone() == (0,)
 
 
+def test_the_figures_of_a_run_without_a_fact_left_are_kept(record: Path) -> None:
+    run = RUNS[4]
+    name = bytes.fromhex(run.header.run_id.replace("-", ""))
+    with open_database(record) as database:
+        before = database.queries.run_summaries()
+    for table in ("fold", "fact"):
+        change(record, f"DELETE FROM {table} WHERE run_id = ?", name)  # noqa: S608
+    recovered, into = saved(record)
+    with open_database(into) as database:
+        assert database.queries.run_summaries() == before
+    assert recovered.beyond == (run.header.run_id,)
+
+
+def test_a_correction_that_cannot_be_read_is_counted_and_let_go(record: Path) -> None:
+    statement = """
+        INSERT INTO correction
+            (id, subject, subject_id, field, before, after, who, why, at, zone, replaces)
+        VALUES (?, 'run', ?, 'session_rpe', '5', ?, 'Coach', 'misheard', 0, 'UTC', '[]')
+    """
+    name = bytes.fromhex(RUNS[4].header.run_id.replace("-", ""))
+    change(record, statement, b"\1" * 16, name, "6")
+    change(record, statement, b"\2" * 16, name, "six?")
+    recovered, into = saved(record)
+    assert recovered.bad_rows == 1
+    with open_database(into) as database:
+        kept = database.corrections.history_of(RUNS[4].header.run_id)
+        (rpe,) = [
+            run.session_rpe for run in database.queries.run_summaries() if run.run_id == RUNS[4].header.run_id
+        ]
+    assert [each.after for each in kept.corrections] == [6]
+    assert rpe == 6
+
+
+def test_of_two_versions_of_a_fact_the_one_that_was_read_stands(record: Path, tmp_path: Path) -> None:
+    run = RUNS[4]
+    other = tmp_path / "other.db"
+    altered = tuple(
+        replace(fact, late_ms=fact.late_ms + 1) if isinstance(fact, RepDone) else fact for fact in run.facts
+    )
+    fill(other, [replace(run, facts=altered)])
+    gone = _drop_fold(record, run.header.run_id, 1)
+    _, into = saved(record, other)
+    kept = {number: fact for name, number, fact in numbered(into) if name == run.header.run_id}
+    assert kept == {
+        number: (altered if number in gone else run.facts)[number] for number in range(len(run.facts))
+    }
+
+
+def test_stand_ins_make_way_for_what_the_backup_knows(record: Path, tmp_path: Path) -> None:
+    backup = write_backup(record, tmp_path / "backups", AT).path
+    for table in ("run", "run_course", "athlete", "plan"):
+        for number in leaves_of(record, table):
+            spoil(record, number)
+    recovered, into = saved(record, backup)
+    assert recovered.stand_ins == {}
+    assert contents_of(into) == contents_of(backup)
+
+
 def test_an_unfinished_run_with_a_gap_is_ended_because_new_facts_would_take_old_numbers(
     record: Path,
 ) -> None:
@@ -254,6 +313,15 @@ def test_a_run_of_which_only_facts_are_left_is_known_by_its_name(record: Path) -
     expected = {run.header.run_id: ("Unknown athlete", "Unknown plan", run.header.started_at) for run in RUNS}
     assert found == expected
     assert verify(into, thorough=True).findings == ()
+
+
+@pytest.mark.parametrize("name", [b"\1\2\3", UUID("919108f7-52d1-4320-9bac-f847db4148a8").bytes])
+def test_facts_under_a_name_that_no_run_can_have_are_counted_and_let_go(record: Path, name: bytes) -> None:
+    body = encode([RunEnded(5, RunOutcome.ABANDONED)])
+    change(record, "INSERT INTO fact VALUES (?, 0, ?)", name, body)
+    recovered, into = saved(record)
+    assert recovered.bad_rows == 1
+    assert facts_in(into) == WRITTEN
 
 
 def test_a_run_of_which_the_course_is_left_is_known_by_that(record: Path) -> None:

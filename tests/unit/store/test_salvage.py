@@ -103,6 +103,19 @@ def test_rows_that_may_be_of_two_tables_are_counted_and_left_out(tmp_path: Path)
     assert (salvaged.unplaced, dict(salvaged.rows)) == (1, {})
 
 
+def test_what_is_left_of_the_schema_tells_tables_apart(tmp_path: Path) -> None:
+    path = tmp_path / "twins.db"
+    with closing(sqlite3.connect(path)) as raw:
+        for number in range(200):
+            raw.execute(f"CREATE TABLE twin_{number} (a TEXT NOT NULL)")
+            raw.execute(f"INSERT INTO twin_{number} VALUES ('{number}')")  # noqa: S608
+        raw.commit()
+        alike = shapes_of(raw)
+    spoil(path, 1)
+    salvaged = salvage(PagedFile(path), alike)
+    assert dict(salvaged.rows) == {f"twin_{number}": [{"a": str(number)}] for number in range(200)}
+
+
 def test_a_row_that_agrees_with_one_of_two_tables_is_of_that_one(tmp_path: Path) -> None:
     path = tmp_path / "twins.db"
     with closing(sqlite3.connect(path)) as raw:

@@ -106,6 +106,16 @@ def test_facts_that_lie_in_another_order_than_their_numbers_are_found(record: Pa
     assert any("later facts are folded" in sentence for sentence in found(record))
 
 
+def test_a_row_of_folded_facts_that_ends_before_it_begins_is_found(record: Path) -> None:
+    number = len(RUNS[0].facts)
+    change(record, "DELETE FROM fact WHERE run_id = ?", FIRST)
+    with closing(sqlite3.connect(record)) as raw:
+        (last,) = raw.execute("SELECT max(last_number) FROM fold WHERE run_id = ?", (FIRST,)).fetchone()
+    assert last < number
+    change(record, "INSERT INTO fold VALUES (?, ?, ?, x'01')", FIRST, last + 1, last)
+    assert any("without a gap" in sentence for sentence in found(record))
+
+
 def test_a_course_of_a_run_without_facts_is_found(record: Path) -> None:
     for table in ("fold", "fact"):
         change(record, f"DELETE FROM {table} WHERE run_id = ?", FIRST)  # noqa: S608
