@@ -87,14 +87,14 @@ def test_what_waits_beside_when_the_window_closes_is_read_in_by_the_next(
     rig: Rig, disk: Disk, qtbot: QtBot
 ) -> None:
     rig.open(wiring.read_plan(rig.plan))
-    rig.press(Qt.Key.Key_Space)
     disk.full = True
+    rig.press(Qt.Key.Key_Space)
     rig.wait(9_500)
     rig.window.close()
     assert [run.reps_done for run in rig.runs()] == []
     disk.full = False
     rig.open()
-    qtbot.waitUntil(lambda: bool(rig.runs()), timeout=3_000)
+    qtbot.waitUntil(lambda: any(run.outcome for run in rig.runs()), timeout=3_000)
     (run,) = rig.runs()
     assert (run.reps_done, run.outcome) == (1, RunOutcome.ABANDONED)
 
