@@ -31,10 +31,6 @@ _LENGTHS = {"id": 16, "hash": 32}
 
 _TABLES = "SELECT name, wr FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
 _COLUMNS = 'SELECT name, type, "notnull", pk, dflt_value IS NOT NULL FROM pragma_table_info(?)'
-_ROWID = ""
-_MOST_ROWS = 1 << 40
-"""A rowid is less; a moment in an index's place, in microseconds, is more."""
-
 _SCHEMA_ROOT = 1
 _SCHEMA_COLUMNS = 5
 
@@ -60,8 +56,6 @@ class Column:
         """Whether the column may hold a value."""
         if value is None:
             return not self.needed
-        if self.name == _ROWID:
-            return isinstance(value, int) and 0 < value < _MOST_ROWS
         if isinstance(value, bytes) and len(value) != _LENGTHS.get(self.name.rpartition("_")[2], len(value)):
             return False
         expected = _FITS.get(self.kind)
@@ -139,7 +133,7 @@ def _indexes(
         if keys and origin == "pk":
             continue
         of_index = [name for (name,) in connection.execute("SELECT name FROM pragma_index_info(?)", (name,))]
-        rowid = Column(_ROWID, "INTEGER", needed=True)
+        rowid = Column("", "INTEGER", needed=True)
         behind = [columns[key] for key in keys if key not in of_index] if keys else [rowid]
         shapes.append(Shape(None, (*(columns[column] for column in of_index), *behind), by_rowid=False))
     return shapes

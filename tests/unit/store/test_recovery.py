@@ -11,8 +11,7 @@ from uuid import UUID
 
 import pytest
 
-from app.domain.errors import NewerStoreError, StoreError
-from app.domain.records import Fact, RepDone, RunEnded, RunOutcome
+from app.domain.records import BoutEnded, Fact, RepDone, RunEnded, RunOutcome
 from app.store.backup import write_backup
 from app.store.contents import contents_of
 from app.store.database import open_database
@@ -22,7 +21,6 @@ from app.store.identity import uuid7
 from app.store.pages import PagedFile, walk
 from app.store.recovery import Recovered, recover
 from app.store.refold import facts_by_number
-from app.store.schema import SCHEMA_VERSION
 from app.store.verify import verify
 from tests.filled import Invented, change, facts_in, fill, invented_runs, page_of, spoil
 from tests.torn import leave_unfinished_write
@@ -217,9 +215,20 @@ def test_a_page_that_held_rows_is_counted_and_one_of_an_index_is_not(record: Pat
 def test_what_is_saved_takes_no_more_room_than_it_needs(record: Path) -> None:
     spoil(record, page_of(record, "fold"))
     _, into = saved(record)
-    assert into.stat().st_size <= record.stat().st_size
-    with closing(sqlite3.connect(into)) as raw:
-        assert raw.execute("PRAGMA freelist_count").fetchone() == (0,)
+    size = into.stat().st_size
+    change(into, "VACUUM")
+    assert into.stat().st_size == size
+
+
+def test_an_unfinished_run_whose_last_bout_is_lost_is_said_to_lack_facts(tmp_path: Path) -> None:
+    run = RUNS[0]
+    ends = [number for number, fact in enumerate(run.facts) if isinstance(fact, BoutEnded)]
+    path = tmp_path / "record.db"
+    fill(path, [replace(run, facts=run.facts[: ends[1] + 1])])
+    _drop_fold(path, run.header.run_id, 1)
+    recovered, into = saved(path)
+    assert (recovered.beyond, recovered.whole) == ((run.header.run_id,), False)
+    assert facts_in(into) == {run.header.run_id: run.facts[: ends[0] + 1]}
 
 
 def test_the_figures_of_a_run_without_a_fact_left_are_kept(record: Path) -> None:
@@ -366,43 +375,3 @@ def test_a_torn_record_is_saved_as_it_was_before_it_was_torn(record: Path) -> No
     leave_unfinished_write(record)
     _, into = saved(record)
     assert facts_in(into) == WRITTEN
-
-
-def test_what_is_no_record_is_not_made_one(tmp_path: Path) -> None:
-    path = tmp_path / "notes.txt"
-    path.write_text("Step-down, three sets. " * 1_000)
-    with pytest.raises(StoreError, match="Nothing of the database could be read"):
-        saved(path)
-    assert [each.name for each in tmp_path.iterdir()] == ["notes.txt"]
-
-
-def test_another_programs_database_is_not_made_a_record(tmp_path: Path) -> None:
-    path = tmp_path / "stock.db"
-    change(path, "CREATE TABLE balls (size INTEGER)")
-    change(path, "INSERT INTO balls VALUES (2)")
-    with pytest.raises(StoreError, match="Nothing of the database could be read"):
-        saved(path)
-
-
-def test_a_newer_record_is_refused(record: Path) -> None:
-    change(record, f"PRAGMA user_version = {SCHEMA_VERSION + 1}")
-    with pytest.raises(NewerStoreError):
-        saved(record)
-    assert not record.with_name("saved.db").exists()
-
-
-def test_a_backup_that_is_damaged_too_adds_nothing_and_is_said(record: Path, tmp_path: Path) -> None:
-    backup = write_backup(record, tmp_path / "backups", AT).path
-    spoil(backup, page_of(backup, "fold"), seed=3)
-    with pytest.raises(StoreError, match=rf"{backup.name} is damaged"):
-        saved(record, backup)
-    assert sorted(path.name for path in record.parent.iterdir()) == ["backups", "record.db"]
-
-
-def test_a_record_in_use_is_not_touched(record: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("app.store.replacing.WAIT_S", 0)
-    with closing(sqlite3.connect(record, isolation_level=None)) as other:
-        other.execute("BEGIN IMMEDIATE")
-        with pytest.raises(StoreError, match="in use by another program"):
-            saved(record)
-        other.execute("ROLLBACK")
