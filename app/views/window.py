@@ -1,6 +1,6 @@
-"""The window: start page, athlete's screen, review."""
+"""The window: the pages on top of each other, and the way from one to the next."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -9,34 +9,20 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
 
-from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
-from app.domain.keeping import Person
 from app.domain.plan import WrittenPlan
-from app.domain.prescription import prescriptions
-from app.domain.records import BoutEnded, Fact, RunEnded, RunHeader, RunOutcome, RunSummary
-from app.domain.timeline import Timeline
-from app.run.controller import handle
-from app.run.intents import Stop
-from app.run.restore import restore
-from app.run.state import Stand
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
-from app.views.awake import Awake
-from app.views.framed import framed
 from app.views.house import House, Wish
+from app.views.leading import Leading
 from app.views.lettering import desk_scale, type_scale
-from app.views.run_writer import RunWriter
+from app.views.reviewing import Reviewing
 from app.views.start_page import Offer, StartPage
 from app.views.theme import Look, Place, choose, palette
-from app.views.ticker import Ticker
-from app.views.tidying import Tidying
-from app.views.unfinished import Unfinished, latest_unfinished, timeline_of
+from app.views.unfinished import Unfinished, latest_unfinished
 from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
-    from app.store.database import Database
-    from app.views.review.page import ReviewPage
     from app.views.sound.room import SoundRoom
 
 WINDOW_TO_BODY = 1080 / 22
@@ -50,7 +36,7 @@ UNWRITTEN = "Part of what was done is not in the record yet. Try again, or leave
 
 
 class Window(QMainWindow):
-    """Owns the pages and the run under way.
+    """Owns the pages.
 
     `broken` carries the sentence for what it cannot go on without: a record that cannot be opened, a roster
     that is not in order.
@@ -74,14 +60,10 @@ class Window(QMainWindow):
         self._unfinished: Unfinished | None = None
         self._settled = self._closed = False
         self._names: tuple[str, ...] = ()
-        self._ticker = Ticker(self)
-        self._tidying = Tidying()
-        self._awake = Awake()
-        self._session: RunSession | None = None
-        self._athlete = ""
+        self._leading = Leading(house, self._keeper, self)
+        self._leading.began.connect(self._show_session)
+        self._reviewing = Reviewing(house, self._keeper, self._leave_review)
         self._page: AthletePage | None = None
-        self._review: QWidget | None = None
-        self._review_page: ReviewPage | None = None
         self._sound: SoundRoom | None = None
         self._pages = QStackedWidget()
         self.setCentralWidget(self._pages)
@@ -116,102 +98,36 @@ class Window(QMainWindow):
 
     def begin_session(self, session: WrittenPlan, name: str) -> None:
         """Show the session of an athlete, ready to begin."""
-        athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
-        timeline = compile_timeline(session.plan, athletes.get(name))
-        self._lead(timeline, name, lambda: self._house.new_header(name, session))
+        self._leading.begin(session, name)
 
     def take_up(self, unfinished: Unfinished) -> None:
         """Show a run that was cut short, standing still at its bout; or say why it can't be led on."""
-        timeline = timeline_of(unfinished, self._house.parse_plan, self._house.read_athletes())
-        if timeline is None:
+        if not self._leading.take_up(unfinished):
             self._start.show_notice(GONE)
-            return
-        self._keeper.recall(unfinished.header, unfinished.prescribed, unfinished.facts)
-        self._lead(timeline, unfinished.header.athlete, lambda: unfinished.header, unfinished.facts)
 
     def lay_down(self, unfinished: Unfinished) -> None:
         """Close a run that was cut short as it stands: abandoned, every rep kept."""
-        timeline = timeline_of(unfinished, self._house.parse_plan, self._house.read_athletes())
-        gone_ms = max((fact.at_ms for fact in unfinished.facts), default=0)
-        facts: tuple[Fact, ...] = (RunEnded(gone_ms, RunOutcome.ABANDONED),)
-        if timeline is not None:
-            stopped = restore(timeline, unfinished.facts, gone_ms)
-            facts = handle(timeline, stopped, Stop(), gone_ms)[1]
-        self._keeper.recall(unfinished.header, unfinished.prescribed, unfinished.facts)
-        self._keeper.append(unfinished.header.run_id, len(unfinished.facts), facts)
+        self._leading.lay_down(unfinished)
         self._keeper.ask(latest_unfinished, self._offer)
 
-    def _lead(
-        self,
-        timeline: Timeline,
-        name: str,
-        new_header: Callable[[], RunHeader],
-        written: Sequence[Fact] = (),
-    ) -> None:
-        speaker, clock = self._house.choose_speaker(), self._house.make_clock()
-        write = RunWriter(self._keeper, new_header, prescriptions(timeline))
-        sound = self._house.make_sound(timeline, speaker, clock)
-        self._session = RunSession(timeline, clock, speaker, sound, write, written)
-        self._session.moved.connect(self._on_moved)
-        self._athlete = name
-        self._page = self._build_page(self._session)
-        self._ticker.start()
-        self._tidying.begin()
+    def _show_session(self) -> None:
+        if self._leading.session is not None:
+            self._page = self._build_page(self._leading.session)
 
     def leave_session(self) -> None:
         """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
-        session, page = self._session, self._page
-        if session is None or page is None:
+        page, self._page = self._page, None
+        if page is None:
             return
-        self._session = self._page = None
-        self._ticker.stop()
-        self._awake.hold(wanted=False)
-        self._tidying.end()
         self._drop(page)
         self._pages.setCurrentWidget(self._start)
         self._start.show_notice(self._trouble or self._notice)
-        session.close()
-        session.moved.disconnect(self._on_moved)
+        self._leading.leave()
         self._keeper.ask(latest_unfinished, self._offer)
 
     def open_review(self) -> None:
         """Show what was done, once the passphrase was said where there is one."""
-        self._or_say(self._enter_review)
-
-    def _enter_review(self) -> None:
-        from app.views.review.curtain import pass_curtain
-
-        settings = self._house.overrule(self._house.read_settings())
-        show = partial(self._show_review, presenting=settings.presentation)
-        pass_curtain(settings.passphrase, self._desk_look(), self, show)
-
-    def _show_review(self, *, presenting: bool) -> None:
-        from app.views.review.page import ReviewPage
-
-        if self._review is None:
-            look = self._desk_look()
-
-            def read() -> None:
-                self._keeper.ask(_people, page.show_people)
-                self._keeper.ask(_summaries, page.show_summaries)
-
-            page = self._review_page = ReviewPage(look, read, self._correct_with(read))
-            page.present(on=presenting)
-            self._review = framed(look, page, self._leave_review)
-            self._pages.addWidget(self._review)
-        self._pages.setCurrentWidget(self._review)
-        self._review.setFocus()
-
-    def _desk_look(self) -> Look:
-        return Look(choose(Place.DESK), self._family, desk_scale(self.width()))
-
-    def _correct_with(self, after: Callable[[], object]) -> Callable[[str, Look], None] | None:
-        from app.views.review.correcting import Correcting
-
-        if self._house.stamp is None:
-            return None
-        correcting = Correcting(self._keeper, self._house.stamp, after)
-        return lambda run_id, look: correcting.open(run_id, look, self)
+        self._or_say(lambda: self._reviewing.enter(self._desk_look(), self, self._show_room))
 
     def open_sound(self) -> None:
         """Let the person choose how they are led by ear."""
@@ -223,10 +139,10 @@ class Window(QMainWindow):
             self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
         elif event.key() == Qt.Key.Key_Escape and self.isFullScreen():
             self.showNormal()
-        elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._review:
+        elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._reviewing.frame:
             self._leave_review()
-        elif event.key() == Qt.Key.Key_F8 and self._review_page is not None and self._review_page.isVisible():
-            self._review_page.present(on=not self._review_page.presenting)
+        elif event.key() == Qt.Key.Key_F8:
+            self._reviewing.turn()
         else:
             super().keyPressEvent(event)
 
@@ -240,7 +156,7 @@ class Window(QMainWindow):
             self._leave_sound()
             self.leave_session()
         finally:
-            self._awake.close()
+            self._leading.close()
             self._finish_record()
 
     def _finish_record(self) -> None:
@@ -258,14 +174,18 @@ class Window(QMainWindow):
         except PacewrightError as error:
             self._start.show_notice(str(error))
 
+    def _show_room(self, room: QWidget) -> None:
+        if self._pages.indexOf(room) < 0:
+            self._pages.addWidget(room)
+        self._pages.setCurrentWidget(room)
+        room.setFocus()
+
     def _enter_sound(self) -> None:
         from app.views.sound.room import SoundRoom
 
         self._sound = SoundRoom(self._look(), self._house)
         self._sound.left.connect(self._leave_sound)
-        self._pages.addWidget(self._sound)
-        self._pages.setCurrentWidget(self._sound)
-        self._sound.setFocus()
+        self._show_room(self._sound)
 
     def _leave_sound(self) -> None:
         room, self._sound = self._sound, None
@@ -276,12 +196,6 @@ class Window(QMainWindow):
 
     def _leave_review(self) -> None:
         self._pages.setCurrentWidget(self._start)
-
-    def _on_moved(self, facts: tuple[Fact, ...]) -> None:
-        if self._session is not None:
-            self._awake.hold(wanted=self._session.controller.state.stand is Stand.RUNNING)
-        if any(isinstance(fact, BoutEnded) for fact in facts):
-            QTimer.singleShot(0, self._tidying.between)
 
     def _on_opened(self) -> None:
         self._record_open = True
@@ -328,6 +242,9 @@ class Window(QMainWindow):
         sizes = type_scale(self.height() / WINDOW_TO_BODY)
         return Look(choose(Place.TRAINING), self._family, sizes, self._house.distance_m)
 
+    def _desk_look(self) -> Look:
+        return Look(choose(Place.DESK), self._family, desk_scale(self.width()))
+
     def _rebuild(self) -> None:
         if self.height() == self._built_height:
             return
@@ -341,8 +258,8 @@ class Window(QMainWindow):
         self._drop(old_start)
         if showing_start:
             self._pages.setCurrentWidget(self._start)
-        if self._session is not None and old_page is not None:
-            self._page = self._build_page(self._session)
+        if self._leading.session is not None and old_page is not None:
+            self._page = self._build_page(self._leading.session)
             self._page.ask_again(old_page.question)
             self._drop(old_page)
 
@@ -358,26 +275,16 @@ class Window(QMainWindow):
         return start
 
     def _build_page(self, session: RunSession) -> AthletePage:
-        page = AthletePage(self._look(), session, self._athlete)
+        page = AthletePage(self._look(), session, self._leading.athlete)
         page.show_trouble(self._trouble)
         page.left.connect(self.leave_session)
-        page.due.connect(self._ticker.soon)
-        self._ticker.tick.connect(page.refresh)
-        self._pages.addWidget(page)
-        self._pages.setCurrentWidget(page)
-        page.setFocus()
+        page.due.connect(self._leading.ticker.soon)
+        self._leading.ticker.tick.connect(page.refresh)
+        self._show_room(page)
         return page
 
     def _drop(self, page: QWidget) -> None:
         if isinstance(page, AthletePage):
-            self._ticker.tick.disconnect(page.refresh)
+            self._leading.ticker.tick.disconnect(page.refresh)
         self._pages.removeWidget(page)
         page.deleteLater()
-
-
-def _people(database: "Database") -> tuple[Person, ...]:
-    return database.answers.people()
-
-
-def _summaries(database: "Database") -> tuple[RunSummary, ...]:
-    return database.queries.run_summaries()
