@@ -26,6 +26,8 @@
 
     [cautions]                # numbers in place of the program's own, see the README
     session_minutes = 75
+
+How the screens look stands in [screen] too, see `screen_settings`.
 """
 
 from collections.abc import Mapping
@@ -40,6 +42,7 @@ from app.planfile.kinds import Refuse, Schema, Text, Word
 from app.planfile.passphrase import PassphraseHash
 from app.planfile.positions import Positions
 from app.planfile.report import Report
+from app.planfile.screen_settings import SCREEN_KEYS, ScreenSettings, screen_settings
 from app.planfile.shown import shown
 from app.planfile.source import read_text
 from app.planfile.syntax import parse_toml
@@ -67,6 +70,7 @@ class Settings:
     latency_ms: Mapping[str, int] = field(default_factory=dict)
     distance_m: float = DEFAULT_DISTANCE_M
     presentation: bool = False
+    screen: ScreenSettings = field(default_factory=ScreenSettings)
     passphrase: str | None = None
     thresholds: Thresholds = DEFAULT
 
@@ -149,6 +153,7 @@ SCREEN = Table(
     (
         Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),
         Key("presentation", Switch(), "Review opens without pain, notes and names.", default=False),
+        *SCREEN_KEYS,
     )
 )
 PRACTITIONER = Table((Key("passphrase", PassphraseHash(), "Asked for before Review, as a hash."),))
@@ -192,6 +197,7 @@ def _settings(values: Values) -> Settings:
         latency_ms={row["device"]: row["ms"] for row in values.get("latency", ())},
         distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
         presentation=screen.get("presentation", False),
+        screen=screen_settings(screen),
         passphrase=values.get("practitioner", {}).get("passphrase"),
         thresholds=values.get("cautions", DEFAULT),
     )

@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Mapping, MutableMapping
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +16,7 @@ from app.planfile.source import read_text
 
 SettingPlace = tuple[str, ...]
 """A table and a key, as ("sound", "tones"); in a list of tables the row's device stands between them."""
-SettingValue = str | int | bool | None
+SettingValue = str | int | float | bool | None
 """As the file says it; None takes the key out."""
 Changes = Mapping[SettingPlace, SettingValue]
 
@@ -52,6 +53,16 @@ def sound_changes(before: Settings, after: Settings) -> Changes:
     """What is to be written of the sound where it differs."""
     old, new = _sound(before), _sound(after)
     return {("sound", key): value for key, value in new.items() if value != old[key]}
+
+
+def screen_changes(before: Settings, after: Settings) -> Changes:
+    """What is to be written of the screens where it differs."""
+    old, new = _screen(before), _screen(after)
+    return {("screen", key): value for key, value in new.items() if value != old[key]}
+
+
+def _screen(settings: Settings) -> dict[str, SettingValue]:
+    return {"distance": settings.distance_m, **asdict(settings.screen)}
 
 
 def _sound(settings: Settings) -> dict[str, SettingValue]:

@@ -7,6 +7,7 @@ import pytest
 from app.domain.cue_values import CueLevel
 from app.domain.errors import FileProblemsError
 from app.domain.thresholds import DEFAULT
+from app.planfile.screen_settings import ScreenSettings
 from app.planfile.settings import Settings, parse_settings, read_settings
 
 WHOLE = """# mine
@@ -24,6 +25,12 @@ device = "simpleaudio"
 ms = 40
 [screen]
 distance = 4.5
+scheme = "dark"
+contrast = "high"
+motion = "reduced"
+text = 150
+language = "de"
+direction = "rtl"
 [cautions]
 session_minutes = 75
 """
@@ -46,6 +53,7 @@ def test_every_key_is_read() -> None:
         "de",
     )
     assert (read.tones, read.voice, read.mute, read.distance_m) == (0.8, 0.5, True, 4.5)
+    assert read.screen == ScreenSettings("dark", "high", "reduced", 150, "de", "rtl")
     assert read.latency_ms == {"simpleaudio": 40}
     assert read.thresholds.session_minutes.value == 75
     assert read.thresholds.isometric_seconds == DEFAULT.isometric_seconds
@@ -66,6 +74,24 @@ def test_all_problems_come_at_once_each_with_its_place() -> None:
         (8, 18),
     ]
     assert "session_minutes" in str(caught.value)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        'scheme = "sepia"',
+        'contrast = "low"',
+        'motion = "none"',
+        "text = 99",
+        "text = 201",
+        'language = "fr"',
+        'direction = "up"',
+    ],
+)
+def test_a_screen_that_cannot_be_is_refused_with_its_place(line: str) -> None:
+    with pytest.raises(FileProblemsError) as caught:
+        parse_settings(f"[screen]\n{line}\n", "s.toml")
+    assert [problem.line for problem in caught.value.problems] == [2]
 
 
 def test_the_words_of_the_file_are_those_of_what_they_choose() -> None:

@@ -7,8 +7,9 @@ import pytest
 
 from app.domain.cue_values import CueLevel
 from app.domain.errors import FileProblemsError, PacewrightError
+from app.planfile.screen_settings import ScreenSettings
 from app.planfile.settings import Settings, read_settings
-from app.planfile.settings_edit import Changes, save_settings, sound_changes
+from app.planfile.settings_edit import Changes, save_settings, screen_changes, sound_changes
 
 MINE = """# how the hall wants it
 format = 1
@@ -127,3 +128,13 @@ def test_only_what_differs_of_the_sound_is_a_change(path: Path) -> None:
     assert sound_changes(after, after) == {}
     save_settings(path, sound_changes(after, before))
     assert read_settings(path) == before
+
+
+def test_only_what_differs_of_the_screen_is_written_and_read_again_as_chosen(path: Path) -> None:
+    before = read_settings(path)
+    after = replace(before, distance_m=2.5, screen=ScreenSettings("system", text=150))
+    changes = screen_changes(before, after)
+    assert changes == {("screen", "distance"): 2.5, ("screen", "scheme"): "system", ("screen", "text"): 150}
+    save_settings(path, changes)
+    assert read_settings(path) == after
+    assert screen_changes(after, after) == {}
