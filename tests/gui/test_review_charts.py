@@ -14,8 +14,8 @@ from pytestqt.qtbot import QtBot
 from app.analysis.adherence import reps_by_week
 from app.analysis.load import loads_by_session
 from app.domain.records import RunSummary
+from app.views.charts.chart import Chart
 from app.views.lettering import desk_scale, load_fonts
-from app.views.review.chart import Chart
 from app.views.review.content import ReviewContent, load_note
 from app.views.review.week_chart import week_labels
 from app.views.theme import LIGHT, Look

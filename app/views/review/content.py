@@ -8,8 +8,8 @@ from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QVBoxLayout, QWidg
 from app.analysis.adherence import CAUTION, reps_by_week
 from app.analysis.load import SessionLoad, loads_by_session
 from app.domain.records import RunSummary
+from app.views.charts.chart_card import ChartCard
 from app.views.review import words
-from app.views.review.chart_card import ChartCard
 from app.views.review.figures import load_columns, week_columns
 from app.views.review.load_chart import WINDOW, LoadChart
 from app.views.review.marks import LEGEND

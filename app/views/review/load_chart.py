@@ -9,8 +9,8 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QWidget
 
 from app.analysis.load import SessionLoad
-from app.views.review.chart import Chart
-from app.views.review.scales import round_ticks
+from app.views.charts.chart import Chart
+from app.views.charts.scales import round_ticks
 from app.views.review.words import day, load_line, whole
 
 WINDOW = 40

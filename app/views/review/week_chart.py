@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QWidget
 
 from app.analysis.adherence import WeekReps
-from app.views.review.chart import Chart
+from app.views.charts.chart import Chart
 from app.views.review.words import week_line
 
 WINDOW = 26

@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsSimpleTextItem, QVBoxLayout, QWidget
 
-from app.views.review.scales import label_places
+from app.views.charts.scales import label_places
 from app.views.theme import Look
 
 HALF = 0.6

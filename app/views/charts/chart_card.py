@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from app.views.review.chart import Chart
+from app.views.charts.chart import Chart
 from app.views.theme import LIGHT, Look
 from app.views.widgets.card import Card
 from app.views.widgets.elided import ElidedLabel

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.views.review.scales import label_places, round_ticks
+from app.views.charts.scales import label_places, round_ticks
 
 
 @pytest.mark.parametrize(
