@@ -12,6 +12,8 @@ FAMILY = "Inter"
 GLANCE_ARCMIN = 22.0
 LEAST_ARCMIN = 16.0
 MM_PER_INCH = 25.4
+WINDOW_TO_BODY = 1080 / 22
+"""Height of a window over that of its running text, from the sketches."""
 
 _PROBE_PX = 1000
 _TABULAR = "tnum"
@@ -44,9 +46,17 @@ def type_scale(body: float) -> TypeScale:
     return TypeScale(small, round(body), heading, title, display)
 
 
-def desk_scale(window_width: int) -> TypeScale:
-    """Give the sizes at the desk: text of 15 px in a window up to 1366 px wide, growing to 18 px at 1920."""
-    return type_scale(min(max(15 + 3 * (window_width - 1366) / (1920 - 1366), 15), 18))
+def desk_scale(window_width: int, text: float = 1.0) -> TypeScale:
+    """Give the sizes at the desk: text of 15 px in a window up to 1366 px wide, growing to 18 px at 1920.
+
+    `text` is how many times larger a person wants it.
+    """
+    return type_scale(text * min(max(15 + 3 * (window_width - 1366) / (1920 - 1366), 15), 18))
+
+
+def training_scale(window_height: int, text: float = 1.0) -> TypeScale:
+    """Give the sizes for training: text of 22 px in a window 1080 px high, in proportion, times `text`."""
+    return type_scale(text * window_height / WINDOW_TO_BODY)
 
 
 def load_fonts(folder: Path) -> str:

@@ -152,12 +152,18 @@ def choose(place: Place, lightness: Lightness = Lightness.BY_PLACE, *, high_cont
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """What a screen needs to paint itself: colours, letters and their sizes, the distance it is seen from."""
+    """What a screen needs to paint itself: colours, letters and their sizes, the distance it is seen from.
+
+    `text` is how many times larger than usual a person wants the letters; `sizes` are that large already.
+    `still` asks for less motion.
+    """
 
     scheme: Scheme
     family: str
     sizes: TypeScale
     distance_m: float = 3.0
+    text: float = 1.0
+    still: bool = False
 
     def font(self, pixels: float, weight: Weight = Weight.REGULAR) -> QFont:
         """Letters of a height in pixels, with figures of equal width."""

@@ -168,7 +168,7 @@ class ReviewPage(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the letters grow with the window."""
         super().resizeEvent(event)
-        sizes = desk_scale(self.width())
+        sizes = desk_scale(self.width(), self._look.text)
         if sizes != self._look.sizes:
             self.set_look(replace(self._look, sizes=sizes))
 

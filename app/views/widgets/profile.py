@@ -1,4 +1,8 @@
-"""The profile: a bout's position over time, moving past a fixed now-line with a ring riding on it."""
+"""The profile: a bout's position over time, moving past a fixed now-line with a ring riding on it.
+
+For those who asked for less motion the line stands and the now-line moves along it, sheet after sheet. Time
+runs from left to right in either form and in every reading direction, as a shape is the same for all.
+"""
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
@@ -11,9 +15,12 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.domain.profile import Stroke, height_at
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.sheets import EDGE, sheet_of, sheet_starts
 
 NOW_AT = 0.29
 REPS_AHEAD = 2.05
+REPS_STANDING = 3.6
+"""Reps on a sheet that stands."""
 LEAST_AHEAD_MS, MOST_AHEAD_MS = 5_000.0, 30_000.0
 TOP, BOTTOM, NUMBERS = 0.16, 0.78, 0.93
 DONE, NEXT = 0.36, 0.62
@@ -36,6 +43,7 @@ class ProfileView(QWidget):
         self._firsts: list[Stroke] = []
         self._from_ms = 0
         self._at_ms = 0.0
+        self._sheets: tuple[float, ...] = ()
         self._ahead_ms = LEAST_AHEAD_MS
         self._pens: dict[tuple[str, float, float], QPen] = {}
         self._number_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
@@ -52,11 +60,15 @@ class ProfileView(QWidget):
         self._starts = [stroke.start_ms for stroke in self._strokes]
         self._firsts = [next(rep) for _, rep in groupby(self._strokes, lambda each: (each.rep, each.side))]
         self._from_ms = from_ms
-        self._ahead_ms = min(max(REPS_AHEAD * _rep_ms(self._strokes), LEAST_AHEAD_MS), MOST_AHEAD_MS)
+        ahead = REPS_STANDING * (1 - NOW_AT) if self._look.still else REPS_AHEAD
+        self._ahead_ms = min(max(ahead * _rep_ms(self._strokes), LEAST_AHEAD_MS), MOST_AHEAD_MS)
+        if self._look.still and self._strokes:
+            reps = [first.start_ms for first in self._firsts]
+            self._sheets = sheet_starts(reps, self._strokes[-1].end_ms, self._whole_ms)
         self.update()
 
     def show_moment(self, at_ms: float) -> None:
-        """Move the line so that `at_ms` of the bout's axis stands at the now-line."""
+        """Bring the line and the now-line together at `at_ms` of the bout's axis."""
         self._at_ms = at_ms
         self.update()
 
@@ -74,16 +86,27 @@ class ProfileView(QWidget):
             self._paint_now(painter)
         painter.end()
 
+    @property
+    def _whole_ms(self) -> float:
+        """The time from edge to edge."""
+        return self._ahead_ms / (1 - NOW_AT)
+
     def _x(self, at_ms: float) -> float:
-        left = self.width() * NOW_AT
-        return left + (at_ms - self._at_ms) * (self.width() - left) / self._ahead_ms
+        return (at_ms - self._span_ms()[0]) * self.width() / self._whole_ms
+
+    @property
+    def _now_x(self) -> float:
+        """Where the now-line stands; on a sheet it waits at the edge for the work to begin."""
+        return max(self._x(self._at_ms), 0.0 if not self._look.still else self.width() * EDGE / 2)
 
     def _y(self, height: float) -> float:
         return self.height() * (BOTTOM - (BOTTOM - TOP) * height)
 
     def _span_ms(self) -> tuple[float, float]:
-        behind = self._ahead_ms * NOW_AT / (1 - NOW_AT)
-        return self._at_ms - behind, self._at_ms + self._ahead_ms
+        begin = self._at_ms - NOW_AT * self._whole_ms
+        if self._look.still:
+            begin = sheet_of(self._sheets, self._at_ms) - EDGE * self._whole_ms
+        return begin, begin + self._whole_ms
 
     def _in_sight(self) -> tuple[Stroke, ...]:
         begin, end = self._span_ms()
@@ -121,7 +144,7 @@ class ProfileView(QWidget):
         painter.drawPolygon(shape)
 
     def _paint_line(self, painter: QPainter, stroke: Stroke | None, line: QLineF) -> None:
-        now = self._x(self._at_ms)
+        now = self._now_x
         full = self.height() * 0.028
         if line.x1() < now:
             behind = QLineF(line)
@@ -185,7 +208,7 @@ class ProfileView(QWidget):
 
     def _paint_now(self, painter: QPainter) -> None:
         scheme = self._look.scheme
-        x = self._x(self._at_ms)
+        x = self._now_x
         painter.setPen(QPen(QColor(scheme.quiet), 2))
         painter.drawLine(QLineF(x, 0, x, self.height() * 0.96))
         waiting = self._at_ms < self._from_ms
@@ -204,7 +227,7 @@ class ProfileView(QWidget):
         radius = self.height() * 0.058
         waiting = self._at_ms < self._from_ms
         level = self._strokes[0].first_height if waiting else height_at(self._strokes, self._at_ms)
-        return QRectF(self._x(self._at_ms) - radius, self._y(level) - radius, 2 * radius, 2 * radius)
+        return QRectF(self._now_x - radius, self._y(level) - radius, 2 * radius, 2 * radius)
 
 
 def _rep_ms(strokes: tuple[Stroke, ...]) -> float:
