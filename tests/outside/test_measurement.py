@@ -1,0 +1,159 @@
+"""Errors of tests, their changes and their agreement against worked values, remembered data and libraries."""
+
+import math
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from sklearn.datasets import load_linnerud
+
+from app.analysis.measurement import (
+    agreement,
+    can_show_small_change,
+    coefficient_of_variation,
+    minimal_detectable_change,
+    repeatability_sd,
+    smallest_worthwhile_change,
+    typical_error,
+)
+from app.analysis.one_rep_max import brzycki, epley, estimated_one_rep_max, lombardi
+
+# Eight differences between two tries; figures worked from the formulas in Hopkins 2000 (secondary: course
+# notes).
+DIFFERENCES = [1, -2, 3, 0, -1, 2, -3, 1]
+
+# Peak flow in l/min of 17 people, each measured twice with two meters: Bland and Altman 1986, Lancet
+# 327:307-310. The data are typed from memory; the paper's figures are from memory as well.
+WRIGHT_1 = [494, 395, 516, 434, 476, 557, 413, 442, 650, 433, 417, 656, 267, 478, 178, 423, 427]
+WRIGHT_2 = [490, 397, 512, 401, 470, 611, 415, 431, 638, 429, 420, 633, 275, 492, 165, 372, 421]
+MINI_1 = [512, 430, 520, 428, 500, 600, 364, 380, 658, 445, 432, 626, 260, 477, 259, 350, 451]
+MINI_2 = [525, 415, 508, 444, 500, 625, 460, 390, 642, 432, 420, 605, 227, 467, 268, 370, 443]
+
+
+def apart(first: list[int], second: list[int]) -> list[float]:
+    """The differences of two tries."""
+    return [one - other for one, other in zip(first, second, strict=True)]
+
+
+def test_typical_error_and_detectable_change_of_eight_differences() -> None:
+    error = typical_error(DIFFERENCES)
+    assert error is not None
+    assert error == pytest.approx(1.436141, abs=5e-7)
+    assert minimal_detectable_change(error) == pytest.approx(3.980779, abs=1e-4)
+    assert minimal_detectable_change(error) == pytest.approx(1.96 * 2.031010, abs=1e-4)
+
+
+def test_the_detectable_change_is_2_77_typical_errors() -> None:
+    # 1.96 x sqrt 2 = 2.771859; with the exact point of the normal curve it is 2.771808.
+    assert minimal_detectable_change(1) == pytest.approx(2.771859, abs=6e-5)
+
+
+def test_two_peak_flow_meters_agree_as_remembered() -> None:
+    found = agreement([float(each) for each in WRIGHT_1], [float(each) for each in MINI_1])
+    assert found is not None
+    assert found.bias == pytest.approx(-2.1176, abs=5e-5)
+    assert found.sd == pytest.approx(38.7651, abs=5e-5)
+    assert found.low == pytest.approx(-79.65, abs=5e-3)
+    assert found.high == pytest.approx(75.41, abs=5e-3)
+    # As the paper prints them, from memory.
+    assert (round(found.bias, 1), round(found.sd, 1)) == (-2.1, 38.8)
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "repeatability", "printed", "error"),
+    [(WRIGHT_1, WRIGHT_2, 21.6469, 21.6, 15.3612), (MINI_1, MINI_2, 28.1582, 28.2, 20.4158)],
+)
+def test_each_meter_repeats_as_remembered(
+    first: list[int], second: list[int], repeatability: float, printed: float, error: float
+) -> None:
+    found = repeatability_sd(first, second)
+    assert found is not None
+    assert found == pytest.approx(repeatability, abs=5e-5)
+    assert round(found, 1) == printed
+    assert typical_error(apart(first, second)) == pytest.approx(error, abs=5e-5)
+
+
+def test_the_smallest_worthwhile_change_of_twenty_men() -> None:
+    # Data set `linnerud` of scikit-learn: SD of chin-ups 5.2863, of sit-ups 62.5666, of jumps 51.2775.
+    columns = load_linnerud().data.T.tolist()
+    for values, sd in zip(columns, (5.2863, 62.5666, 51.2775), strict=True):
+        assert smallest_worthwhile_change(values) == pytest.approx(0.2 * sd, abs=2e-5)
+
+
+def test_the_spread_between_athletes_is_freed_of_the_error() -> None:
+    # True SD = sqrt(SD^2 - error^2) (Hopkins 2002, as an idea seen in a list message): SD 5, error 3 gives 4.
+    values = [0.0, 10.0]
+    sd = math.sqrt(50)
+    assert smallest_worthwhile_change(values, math.sqrt(50 - 16)) == pytest.approx(0.2 * 4)
+    assert smallest_worthwhile_change(values, sd + 1) == 0
+
+
+def test_a_test_with_more_error_than_the_smallest_change_cannot_show_it() -> None:
+    # Hopkins 2000 (secondary: course notes).
+    assert can_show_small_change(0.9, 1.0) is False
+    assert can_show_small_change(1.1, 1.0) is True
+    assert can_show_small_change(None, 1.0) is None
+
+
+@given(st.lists(st.tuples(st.floats(1, 1e3), st.floats(1, 1e3)), min_size=2, max_size=30))
+def test_errors_are_those_worked_with_numpy(pairs: list[tuple[float, float]]) -> None:
+    first, second = np.array(pairs).T
+    differences = first - second
+    assert typical_error(differences.tolist()) == pytest.approx(
+        differences.std(ddof=1) / np.sqrt(2), abs=1e-9
+    )
+    found = agreement(first.tolist(), second.tolist())
+    assert found is not None
+    assert found.bias == pytest.approx(differences.mean(), abs=1e-9)
+    assert found.sd == pytest.approx(differences.std(ddof=1), abs=1e-9)
+    variation = coefficient_of_variation(first.tolist())
+    assert variation == pytest.approx(100 * first.std(ddof=1) / first.mean(), abs=1e-9)
+
+
+# Worked from formulas that are from memory: Epley w(1 + r/30), Brzycki 36w/(37 - r), Lombardi w r^0.10.
+@pytest.mark.parametrize(
+    ("load", "reps", "by_epley", "by_brzycki", "by_lombardi"),
+    [
+        (100, 5, 116.667, 112.5, 117.462),
+        (100, 8, 126.667, 124.138, 123.114),
+        (100, 10, 133.333, 133.333, 125.893),
+        (80, 6, 96, 92.903, 95.698),
+    ],
+)
+def test_estimates_of_one_rep(
+    load: float, reps: int, by_epley: float, by_brzycki: float, by_lombardi: float
+) -> None:
+    assert epley(load, reps) == pytest.approx(by_epley, abs=5e-4)
+    assert brzycki(load, reps) == pytest.approx(by_brzycki, abs=5e-4)
+    assert lombardi(load, reps) == pytest.approx(by_lombardi, abs=5e-4)
+
+
+def test_one_rep_returns_its_load() -> None:
+    # By definition; Epley's formula alone would give 103.333.
+    found = estimated_one_rep_max(100, 1)
+    assert (found.epley, found.brzycki, found.lombardi) == (100, 100, 100)
+
+
+def test_ten_reps_are_where_two_formulas_meet_and_a_circulating_variant_does_not() -> None:
+    # 36/27 = 1 + 10/30 exactly; the linear (33 - n + 1)/33 that circulates under the same name gives 72.7 %.
+    assert epley(100, 10) == pytest.approx(brzycki(100, 10), abs=1e-12)
+    assert 100 / brzycki(100, 10) == pytest.approx(0.750, abs=5e-4)
+
+
+def test_percentages_of_epley_as_a_coach_education_article_prints_them() -> None:
+    printed = [97, 94, 91, 88, 86, 83, 81, 79, 77, 75, 73, 71]
+    found = [round(100 * 100 / epley(100, reps)) for reps in range(2, 13)]
+    assert found == printed[1:]
+
+
+@pytest.mark.parametrize(
+    ("load", "reps", "tempo_work"), [(100.0, 13, False), (100.0, 5, True), (None, 5, False)]
+)
+def test_no_estimate_above_twelve_reps_for_tempo_work_or_without_a_load(
+    load: float | None, reps: int, *, tempo_work: bool
+) -> None:
+    # The formulas are for few reps to the last possible one (from memory).
+    found = estimated_one_rep_max(load, reps, tempo_work=tempo_work)
+    assert (found.epley, found.brzycki, found.lombardi) == (None, None, None)
+    assert found.reason

@@ -1,0 +1,59 @@
+"""Indices of symmetry against values worked from the published formulas, and at their limits."""
+
+import pytest
+
+from app.analysis.symmetry import Standing, limb_symmetry_index, standing, symmetric_difference, symmetry
+from app.domain.plan import Side
+
+# Worked from the formulas: index = involved / uninvolved x 100 (Gokeler et al. 2017, PMC5315711), difference
+# = (stronger - weaker) / stronger x 100 (Bishop et al. 2018, from memory). Involved, uninvolved, index,
+# difference.
+INDICES = [
+    (90.0, 100.0, 90.0, 10.0),
+    (80.0, 100.0, 80.0, 20.0),
+    (100.0, 80.0, 125.0, 20.0),
+    (150.0, 180.0, 83.3333, 16.6667),
+    (18.2, 20.0, 91.0, 9.0),
+]
+
+
+@pytest.mark.parametrize(("involved", "uninvolved", "index", "difference"), INDICES)
+def test_indices_are_those_of_the_formulas(
+    involved: float, uninvolved: float, index: float, difference: float
+) -> None:
+    assert limb_symmetry_index(involved, uninvolved) == pytest.approx(index, abs=5e-5)
+    assert symmetric_difference(involved, uninvolved) == pytest.approx(difference, abs=5e-5)
+    assert symmetric_difference(uninvolved, involved) == pytest.approx(difference, abs=5e-5)
+
+
+@pytest.mark.parametrize(("involved", "uninvolved", "index", "difference"), INDICES)
+def test_the_reference_side_is_the_one_that_is_named(
+    involved: float, uninvolved: float, index: float, difference: float
+) -> None:
+    left = symmetry(uninvolved, involved, reference=Side.LEFT)
+    right = symmetry(involved, uninvolved, reference=Side.RIGHT)
+    assert left.index == pytest.approx(index, abs=5e-5)
+    assert right.index == pytest.approx(index, abs=5e-5)
+    weaker_is_left = involved < uninvolved
+    assert right.behind is (Side.LEFT if weaker_is_left else Side.RIGHT)
+    assert left.behind is (Side.RIGHT if weaker_is_left else Side.LEFT)
+
+
+def test_for_times_the_index_is_turned_over() -> None:
+    # Timed hop: uninvolved / involved x 100 (Noyes et al. 1991, from memory). 2.0 s against 2.5 s: 80 %.
+    assert limb_symmetry_index(2.5, 2.0, more_is_better=False) == pytest.approx(80.0)
+    assert symmetry(2.5, 2.0, reference=Side.RIGHT, more_is_better=False).behind is Side.LEFT
+
+
+def test_an_index_of_ninety_is_ninety_exactly() -> None:
+    # The limit in use is "> 90 %" (PMC5315711): 90.0 is the value at which > and >= part.
+    index = limb_symmetry_index(90, 100)
+    assert index == 90.0
+    assert not index > 90
+
+
+def test_nothing_is_said_of_a_side_within_the_error_of_the_test() -> None:
+    # Minimal detectable change: a difference has to exceed it (Hopkins 2000; secondary: course notes).
+    assert standing(3.980779, 3.980779) is Standing.WITHIN_ERROR
+    assert standing(3.99, 3.980779) is Standing.BEYOND_ERROR
+    assert symmetry(100, 96.5, mdc=3.980779).standing is Standing.WITHIN_ERROR
