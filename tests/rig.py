@@ -48,7 +48,7 @@ class Rig:
         self.settings, self.saved = Settings(), list[Changes]()
         self.house = House(
             fonts=wiring.resources_folder() / "fonts",
-            distance_m=3.0,
+            translations=wiring.resources_folder() / "translations",
             icon=wiring.resources_folder() / "pacewright.svg",
             plans=(self.plan, folder / "missing.toml"),
             open_record=lambda: open_record(self.database),

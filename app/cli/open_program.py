@@ -43,6 +43,7 @@ def run(arguments: argparse.Namespace) -> int:
     athlete = arguments.athlete or ("Hugo" if arguments.demo else None)
     session = None if plan is None else house.read_plan(plan)
     _refuse_too_long(house, session, athlete)
+    house.read_settings()
     return run_application(house, Wish(session, athlete, arguments.full_screen))
 
 
@@ -64,7 +65,7 @@ def _house(arguments: argparse.Namespace) -> "House":
     roster = arguments.roster or demo / "roster.toml"
     return House(
         fonts=wiring.resources_folder() / "fonts",
-        distance_m=_settings(arguments).distance_m,
+        translations=wiring.resources_folder() / "translations",
         icon=wiring.resources_folder() / "pacewright.svg",
         plans=(demo / "shoulder_rotators.toml", demo / "landing_control.toml"),
         open_record=lambda: wiring.open_record(database),

@@ -99,6 +99,11 @@ class Appearance(QObject):
         """The settings as they hold now."""
         return self._settings
 
+    @property
+    def system(self) -> SystemWish:
+        """What the system asks for now."""
+        return self._system
+
     def take(self, settings: Settings) -> None:
         """Look as these settings say from now on."""
         before, self._settings = self._settings, settings

@@ -36,7 +36,7 @@ class House:
     """
 
     fonts: Path
-    distance_m: float
+    translations: Path
     icon: Path
     plans: tuple[Path, ...]
     open_record: "Callable[[], Database]"

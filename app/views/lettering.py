@@ -87,6 +87,11 @@ def character_mm(distance_m: float, arcmin: float = GLANCE_ARCMIN) -> float:
     return 2000.0 * distance_m * math.tan(math.radians(arcmin / 60.0) / 2.0)
 
 
+def arcmin_of(height_mm: float, distance_m: float) -> float:
+    """The angle in arc minutes that a character of a height in mm fills at a distance."""
+    return math.degrees(2.0 * math.atan(height_mm / (2000.0 * distance_m))) * 60.0
+
+
 def digit_height_px(distance_m: float, arcmin: float, px_per_mm: float) -> float:
     """Height in pixels of a figure that fills an angle at a distance, on a screen of so many pixels a mm."""
     return character_mm(distance_m, arcmin) * px_per_mm
@@ -94,9 +99,13 @@ def digit_height_px(distance_m: float, arcmin: float, px_per_mm: float) -> float
 
 def font_px(height_px: float, family: str, weight: Weight = Weight.REGULAR) -> int:
     """Font size in pixels that makes figures and capitals `height_px` high. Needs a QGuiApplication."""
+    return math.ceil(height_px / character_px(1.0, family, weight))
+
+
+def character_px(pixels: float, family: str, weight: Weight = Weight.REGULAR) -> float:
+    """Height in pixels of figures and capitals of a font size in pixels. Needs a QGuiApplication."""
     metrics = QFontMetricsF(lettering(family, _PROBE_PX, weight))
-    height = min(metrics.capHeight(), metrics.tightBoundingRect("1").height())
-    return math.ceil(height_px * _PROBE_PX / height)
+    return pixels * min(metrics.capHeight(), metrics.tightBoundingRect("1").height()) / _PROBE_PX
 
 
 def px_per_mm(screen: QScreen) -> float:

@@ -39,6 +39,19 @@ class Reviewing:
         if self._page is not None and self._page.isVisible():
             self._page.present(on=not self._page.presenting)
 
+    def renew(self, look: Look, window: QWidget, show: Callable[[QWidget], object]) -> None:
+        """Let the review go; while it is seen, have one in another look shown in its place."""
+        frame, page = self.frame, self._page
+        self.frame = self._page = None
+        if frame is None or page is None:
+            return
+        seen = frame.isVisible()
+        page.close_charts()
+        if seen:
+            self._show(look, window, show, presenting=page.presenting)
+        frame.setParent(None)
+        frame.deleteLater()
+
     def _show(
         self, look: Look, window: QWidget, show: Callable[[QWidget], object], *, presenting: bool
     ) -> None:

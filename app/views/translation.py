@@ -13,6 +13,7 @@ from app.planfile.screen_settings import SYSTEM
 ENGLISH = "en"
 SPOKEN = (ENGLISH, "de")
 """Languages the screens can be had in."""
+MOST_FIGURES = 12
 
 
 def tr(text: str, comment: str = "", n: int = -1) -> str:
@@ -40,6 +41,13 @@ def locale_of(language: str) -> QLocale:
     """How numbers and dates are written: as the system has it where it speaks that language."""
     system, plain = QLocale.system(), QLocale(language)
     return system if system.language() == plain.language() else plain
+
+
+def figure(number: float) -> str:
+    """A number as it is written in the language of the screens, with as few places as it needs."""
+    locale = QLocale()
+    locale.setNumberOptions(QLocale.NumberOption.OmitGroupSeparator)
+    return locale.toString(float(number), "g", MOST_FIGURES)
 
 
 class Tongue(QObject):

@@ -6,27 +6,27 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QKeySequence, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from app.domain.errors import PacewrightError
 from app.domain.plan import WrittenPlan
+from app.planfile.settings import Settings
+from app.views.appearance import Appearance
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.house import House, Wish
 from app.views.leading import Leading
-from app.views.lettering import desk_scale, type_scale
 from app.views.reviewing import Reviewing
 from app.views.start_page import Offer, StartPage
-from app.views.theme import Look, Place, choose, palette
+from app.views.theme import Look, palette
 from app.views.unfinished import Unfinished, latest_unfinished
 from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
+    from app.views.screen.room import ScreenRoom
     from app.views.sound.room import SoundRoom
 
-WINDOW_TO_BODY = 1080 / 22
-"""Height of a window over that of its running text, from the sketches."""
 REBUILD_AFTER_MS = 120
 GONE = (
     "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
@@ -46,7 +46,9 @@ class Window(QMainWindow):
 
     def __init__(self, house: House, wish: Wish, family: str) -> None:
         super().__init__()
-        self._house, self._wish, self._family = house, wish, family
+        self._house, self._wish = house, wish
+        self._appearance = Appearance(family, house.translations, _settings(house), self)
+        self._appearance.changed.connect(self._renew)
         self.setWindowTitle("Pacewright")
         self.setWindowIcon(QIcon(str(house.icon)))
         self.resize(1280, 720)
@@ -65,6 +67,7 @@ class Window(QMainWindow):
         self._reviewing = Reviewing(house, self._keeper, self._leave_review)
         self._page: AthletePage | None = None
         self._sound: SoundRoom | None = None
+        self._screen: ScreenRoom | None = None
         self._pages = QStackedWidget()
         self.setCentralWidget(self._pages)
         self._built_height = self.height()
@@ -133,14 +136,24 @@ class Window(QMainWindow):
         """Let the person choose how they are led by ear."""
         self._or_say(self._enter_sound)
 
+    def open_screen(self) -> None:
+        """Let the person choose how the screens look."""
+        self._or_say(self._enter_screen)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """F11 is full screen; Esc leaves it, then the review, which F8 makes fit to be shown to others."""
+        """F11 is full screen; Esc leaves it, then the review, which F8 makes fit to be shown to others.
+
+        Ctrl and the comma lead from the start page to how the screens look.
+        """
         if event.key() == Qt.Key.Key_F11:
             self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
         elif event.key() == Qt.Key.Key_Escape and self.isFullScreen():
             self.showNormal()
         elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._reviewing.frame:
             self._leave_review()
+        elif event.matches(QKeySequence.StandardKey.Preferences) or _is_ctrl_comma(event):
+            if self._pages.currentWidget() is self._start:
+                self.open_screen()
         elif event.key() == Qt.Key.Key_F8:
             self._reviewing.turn()
         else:
@@ -154,8 +167,10 @@ class Window(QMainWindow):
         self._closed = True
         try:
             self._leave_sound()
+            self._leave_screen()
             self.leave_session()
         finally:
+            self._appearance.end()
             self._leading.close()
             self._finish_record()
 
@@ -189,6 +204,20 @@ class Window(QMainWindow):
 
     def _leave_sound(self) -> None:
         room, self._sound = self._sound, None
+        if room is not None:
+            room.end()
+            self._pages.setCurrentWidget(self._start)
+            self._drop(room)
+
+    def _enter_screen(self) -> None:
+        from app.views.screen.room import ScreenRoom
+
+        self._screen = ScreenRoom(self._appearance, self._house)
+        self._screen.left.connect(self._leave_screen)
+        self._show_room(self._screen)
+
+    def _leave_screen(self) -> None:
+        room, self._screen = self._screen, None
         if room is not None:
             room.end()
             self._pages.setCurrentWidget(self._start)
@@ -239,15 +268,21 @@ class Window(QMainWindow):
         self._resized.start()
 
     def _look(self) -> Look:
-        sizes = type_scale(self.height() / WINDOW_TO_BODY)
-        return Look(choose(Place.TRAINING), self._family, sizes, self._house.distance_m)
+        return self._appearance.training(self.height())
 
     def _desk_look(self) -> Look:
-        return Look(choose(Place.DESK), self._family, desk_scale(self.width()))
+        return self._appearance.desk(self.width())
 
     def _rebuild(self) -> None:
-        if self.height() == self._built_height:
-            return
+        if self.height() != self._built_height:
+            self._build_anew()
+
+    def _renew(self) -> None:
+        """Let every page look as it is to look now."""
+        self._reviewing.renew(self._desk_look(), self, self._show_room)
+        self._build_anew()
+
+    def _build_anew(self) -> None:
         self._built_height = self.height()
         old_start, old_page = self._start, self._page
         showing_start = self._pages.currentWidget() is old_start
@@ -269,6 +304,7 @@ class Window(QMainWindow):
         doors = (
             ("Review what was done", self.open_review),
             ("Sound", self.open_sound),
+            ("Screen", self.open_screen),
         )
         start = StartPage(look, self._house.plans, self.choose_plan, doors)
         self._pages.addWidget(start)
@@ -288,3 +324,15 @@ class Window(QMainWindow):
             self._leading.ticker.tick.disconnect(page.refresh)
         self._pages.removeWidget(page)
         page.deleteLater()
+
+
+def _settings(house: House) -> Settings:
+    """The settings; the defaults where they are not in order, which is said as soon as they are wanted."""
+    try:
+        return house.read_settings()
+    except PacewrightError:
+        return Settings()
+
+
+def _is_ctrl_comma(event: QKeyEvent) -> bool:
+    return event.key() == Qt.Key.Key_Comma and event.modifiers() == Qt.KeyboardModifier.ControlModifier

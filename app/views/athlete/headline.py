@@ -14,6 +14,7 @@ SHARE_OF_WINDOW = 0.152
 COUNT_RATIO, OF_RATIO = 1.5, 0.32
 MARGIN = 0.0375
 MOST_OF_WINDOW = 0.3
+LEADING = 0.95
 LEAST_SHRUNK = 0.6
 """A long word for the phase makes the headline this much smaller at most; what is too long then is cut."""
 BAR = 0.012
@@ -50,6 +51,18 @@ class Headline:
 EMPTY = Headline(Side.BOTH, "", "", "", "", "", "#FFFFFF")
 
 
+def wished_px(look: Look, window_height: int, screen_px_per_mm: float) -> float:
+    """Font size of side and phase before fitting: by the distance, at least its share of the window."""
+    height_px = digit_height_px(look.distance_m, GLANCE_ARCMIN, screen_px_per_mm)
+    legible = font_px(height_px, look.family, Weight.BOLD)
+    return float(max(legible, window_height * SHARE_OF_WINDOW))
+
+
+def most_px(window_height: int) -> float:
+    """The largest font size of side and phase that a window has the height for."""
+    return window_height * MOST_OF_WINDOW / (COUNT_RATIO * LEADING)
+
+
 class HeadlineView(QWidget):
     """Paints the headline as large as legibility at a distance asks for, and as the window allows."""
 
@@ -68,14 +81,8 @@ class HeadlineView(QWidget):
         self.setFixedHeight(min(self.sizeHint().height(), round(self.window().height() * MOST_OF_WINDOW)))
 
     def wished_px(self) -> float:
-        """Font size of side and phase before fitting: by the distance, at least its share of the window."""
-        window = self.window()
-        legible = font_px(
-            digit_height_px(self._look.distance_m, GLANCE_ARCMIN, px_per_mm(self.screen())),
-            self._look.family,
-            Weight.BOLD,
-        )
-        return float(max(legible, window.height() * SHARE_OF_WINDOW))
+        """Font size of side and phase before fitting."""
+        return wished_px(self._look, self.window().height(), px_per_mm(self.screen()))
 
     def show_headline(self, headline: Headline) -> None:
         """Show these words; nothing is painted anew when they are the same."""
@@ -140,7 +147,7 @@ class HeadlineView(QWidget):
         return parts
 
     def _fitting_px(self) -> float:
-        wished = min(self.wished_px(), self.height() / (COUNT_RATIO * 0.95))
+        wished = min(self.wished_px(), self.height() / (COUNT_RATIO * LEADING))
         needed = self._width_of(wished, self._shown.phase_text)
         room = self.width() * (1 - 2 * MARGIN)
         return wished if needed <= room else wished * max(room / needed, LEAST_SHRUNK)

@@ -1,0 +1,1 @@
+"""How a person is led by eye: colours, letters, motion and language, chosen and seen at once."""
