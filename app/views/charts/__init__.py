@@ -1,1 +1,1 @@
-"""Charts: what they are made of, how they are drawn, and how they are read as a table or kept as a picture."""
+"""Charts: what they are made of, how they are drawn, read as a table, and kept as a picture."""

@@ -1,5 +1,6 @@
-"""A chart over places 0, 1, 2 ... along the bottom: what every chart of Review shares."""
+"""A chart over places along the bottom: what every chart of Review shares."""
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from typing import Any
 
@@ -17,7 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsSimpleTextItem, QVBoxLayout, QWidget
 
-from app.views.charts.scales import label_places
+from app.views.charts.scales import label_places, spread_labels
 from app.views.theme import Look
 
 HALF = 0.6
@@ -48,6 +49,7 @@ class Chart(QWidget):
         self.place: int | None = None
         self._window = window
         self._count = 0
+        self._at: tuple[float, ...] | None = None
         self._labels: tuple[str, ...] = ()
         self._spoken: tuple[str, ...] = ()
         self.graphics: Any = pg.GraphicsLayoutWidget()
@@ -74,11 +76,17 @@ class Chart(QWidget):
         """How many places there are."""
         return self._count
 
-    def set_places(self, labels: Sequence[str], spoken: Sequence[str]) -> None:
-        """Say what stands at each place: its label, its figures in words; point at the last."""
+    def set_places(
+        self, labels: Sequence[str], spoken: Sequence[str], at: Sequence[float] | None = None
+    ) -> None:
+        """Say what stands at each place: its label, its figures in words; point at the last.
+
+        `at` are the positions of the places, rising; one after the other from 0 where not given.
+        """
         self._labels, self._spoken = tuple(labels), tuple(spoken)
         self._count = len(self._labels)
-        width = max(self._count, LEAST_PLACES)
+        self._at = tuple(at) if at else None
+        width = max(self._count if self._at is None else self._at[-1] + 1, LEAST_PLACES)
         last = width - 1 + HALF
         first = max(-HALF, last - self._window)
         box = self.plots[-1].vb
@@ -90,9 +98,25 @@ class Chart(QWidget):
         self.rescale()
         self.point_at(self._count - 1 if self._count else None)
 
-    def set_height(self, row: int, top: float) -> None:
-        """Let a plot reach from 0 to `top`, with room for a label beyond both."""
-        self._heights[row] = (0.0, top)
+    def say_unit(self, unit: str) -> None:
+        """Say what the labels along the bottom are."""
+        self._unit.setText(unit)
+
+    def position(self, place: int) -> float:
+        """Where a place lies along the bottom."""
+        return float(place) if self._at is None else self._at[place]
+
+    def nearest(self, position: float) -> int:
+        """The place nearest to a position; there must be one."""
+        if self._at is None:
+            return min(max(round(position), 0), self._count - 1)
+        after = min(max(bisect_left(self._at, position), 1), self._count - 1) if self._count > 1 else 0
+        before = max(after - 1, 0)
+        return before if position - self._at[before] <= self._at[after] - position else after
+
+    def set_height(self, row: int, top: float, bottom: float = 0.0) -> None:
+        """Let a plot reach from `bottom` to `top`, with room for a label beyond both."""
+        self._heights[row] = (bottom, top)
         self._fit()
 
     def set_look(self, look: Look) -> None:
@@ -212,27 +236,30 @@ class Chart(QWidget):
         metrics = QFontMetricsF(self.look.font(self.look.sizes.small))
         (first, last), _ = self.plots[-1].vb.viewRange()
         widest = max((metrics.horizontalAdvance(label) for label in self._labels), default=0.0)
-        room = self.plots[-1].vb.width()
-        places = label_places(first, last, self._count, room, widest + metrics.averageCharWidth())
+        room, wide = self.plots[-1].vb.width(), widest + metrics.averageCharWidth()
+        if self._at is None:
+            places = label_places(first, last, self._count, room, wide)
+        else:
+            places = spread_labels(self._at, (first, last), room, wide)
         said = [self._labels[place] for place in places]
         ticks = [
-            (place, "" if label == before else label)
+            (self.position(place), "" if label == before else label)
             for place, label, before in zip(places, said, ["", *said], strict=False)
         ]
         self.plots[-1].getAxis("bottom").setTicks([ticks])
 
     def _reveal(self, place: int) -> None:
         (first, last), _ = self.plots[-1].vb.viewRange()
-        if place - HALF < first:
-            self.plots[-1].vb.translateBy(x=place - HALF - first)
-        elif place + HALF > last:
-            self.plots[-1].vb.translateBy(x=place + HALF - last)
+        at = self.position(place)
+        if at - HALF < first:
+            self.plots[-1].vb.translateBy(x=at - HALF - first)
+        elif at + HALF > last:
+            self.plots[-1].vb.translateBy(x=at + HALF - last)
 
     def _place_under(self, spot: QPointF) -> int | None:
         for plot in self.plots:
             if self._count and plot.vb.sceneBoundingRect().contains(spot):
-                nearest = round(float(plot.vb.mapSceneToView(spot).x()))
-                return min(max(nearest, 0), self._count - 1)
+                return self.nearest(float(plot.vb.mapSceneToView(spot).x()))
         return None
 
     def _hover(self, spot: QPointF) -> None:

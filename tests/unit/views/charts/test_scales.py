@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.views.charts.scales import label_places, round_ticks
+from app.views.charts.scales import label_places, round_ticks, span_ticks, spread_labels
 
 
 @pytest.mark.parametrize(
@@ -57,3 +57,23 @@ def test_the_newest_place_in_sight_is_always_labelled(count: int, room: float) -
 def test_every_place_is_labelled_where_there_is_room() -> None:
     assert label_places(-0.6, 11.6, 12, 600.0, 20.0) == tuple(range(12))
     assert len(label_places(-0.6, 11.6, 12, 120.0, 20.0)) == math.ceil(12 / 5)
+
+
+@given(st.floats(-1e4, 1e4), st.floats(0, 1e4))
+def test_ticks_of_a_span_enclose_it_in_equal_round_steps(low: float, spread: float) -> None:
+    ticks = span_ticks(low, low + spread)
+    steps = [after - before for before, after in pairwise(ticks)]
+    assert ticks[0] <= low + 1e-6 * max(abs(low), 1)
+    assert ticks[-1] >= low + spread - 1e-6 * max(abs(low + spread), 1)
+    assert 2 <= len(ticks) <= 6
+    assert max(steps) - min(steps) < 1e-6 * max(abs(ticks[-1]), abs(ticks[0]), 1)
+
+
+def test_one_value_stands_in_the_middle_of_its_ticks() -> None:
+    assert span_ticks(5, 5) == (4.5, 5.0, 5.5)
+
+
+def test_labels_of_uneven_places_are_chosen_from_the_last_backwards_and_never_touch() -> None:
+    assert spread_labels((0.0, 0.5, 3.0, 3.2, 9.0), (0.0, 10.0), 100.0, 20.0) == (1, 3, 4)
+    assert spread_labels((0.0, 0.5, 3.0), (2.0, 10.0), 100.0, 20.0) == (2,)
+    assert spread_labels((), (0.0, 1.0), 100.0, 20.0) == ()
