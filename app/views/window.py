@@ -5,7 +5,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QKeySequence, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
 
@@ -28,11 +28,23 @@ if TYPE_CHECKING:
     from app.views.sound.room import SoundRoom
 
 REBUILD_AFTER_MS = 120
+LEAST_WINDOW = QSize(480, 320)
 GONE = (
     "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
     "kept; lay it down, and begin a new one."
 )
 UNWRITTEN = "Part of what was done is not in the record yet. Try again, or leave without it."
+
+
+class Pages(QStackedWidget):
+    """The pages on top of each other. None of them makes the window larger: what has no room is scrolled.
+
+    Letters grow with the window, so that a window that grew with its letters would never stop.
+    """
+
+    def minimumSizeHint(self) -> QSize:
+        """The same whatever the pages ask for."""
+        return LEAST_WINDOW
 
 
 class Window(QMainWindow):
@@ -68,7 +80,7 @@ class Window(QMainWindow):
         self._page: AthletePage | None = None
         self._sound: SoundRoom | None = None
         self._screen: ScreenRoom | None = None
-        self._pages = QStackedWidget()
+        self._pages = Pages()
         self.setCentralWidget(self._pages)
         self._built_height = self.height()
         self._resized = QTimer(self, singleShot=True, interval=REBUILD_AFTER_MS)
@@ -212,7 +224,7 @@ class Window(QMainWindow):
     def _enter_screen(self) -> None:
         from app.views.screen.room import ScreenRoom
 
-        self._screen = ScreenRoom(self._appearance, self._house)
+        self._screen = ScreenRoom(self._appearance, self._house, self)
         self._screen.left.connect(self._leave_screen)
         self._show_room(self._screen)
 

@@ -175,4 +175,4 @@ def test_the_sentences_tell_what_holds() -> None:
     assert seen_words(3.0, 19.2, 22.0) == "From 3 m the count is 19.2 mm high: 22 arc minutes."
     assert "fewer than 22" in seen_words(5.0, 19.2, 13.2)
     assert unheard_words(SystemWish(dark=True, strong=False, still=False)) == ""
-    assert "does not say" in unheard_words(SystemWish(dark=True))
+    assert "does not say how" in unheard_words(SystemWish(dark=True))

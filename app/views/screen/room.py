@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QHideEvent, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QStackedWidget
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from app.domain.errors import PacewrightError
 from app.planfile.settings import Settings
@@ -21,13 +21,15 @@ if TYPE_CHECKING:
 class ScreenRoom(QStackedWidget):
     """Shows the choices in the look they make, and writes those that are kept.
 
-    `left` is emitted when the person is done. Raises FileProblemsError when the settings are not in order.
+    `within` is the window it is shown in. `left` is emitted when the person is done. Raises FileProblemsError
+    when the settings are not in order.
     """
 
     left = Signal()
 
-    def __init__(self, appearance: Appearance, house: House) -> None:
+    def __init__(self, appearance: Appearance, house: House, within: QWidget) -> None:
         super().__init__()
+        self._within = within
         self._appearance, self._house = appearance, house
         self._before = house.read_settings()
         self._clock: Clock = house.make_clock()
@@ -66,7 +68,7 @@ class ScreenRoom(QStackedWidget):
     def _build(self) -> None:
         """Show the page anew in the look that holds now, the keys going to the same row."""
         old, appearance = self._page, self._appearance
-        high, wide = self.window().height(), self.window().width()
+        high, wide = self._within.height(), self._within.width()
         page = ScreenPage(
             appearance.training(high), appearance.desk(wide), appearance.settings, appearance.system
         )
@@ -85,7 +87,7 @@ class ScreenRoom(QStackedWidget):
 
     def _measure(self) -> None:
         if self._page is not None:
-            self._page.measure(self.window().height())
+            self._page.measure(self._within.height())
 
     def _refresh(self) -> None:
         if self._page is not None:

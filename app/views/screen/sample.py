@@ -13,7 +13,7 @@ from app.views.translation import tr
 from app.views.widgets.plain import label, say
 from app.views.widgets.profile import ProfileView
 
-REPS = 3
+REPS = 8
 PROFILE_BODIES = 7
 
 

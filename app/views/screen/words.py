@@ -55,7 +55,7 @@ def unheard_words(system: SystemWish) -> str:
     if None not in (system.dark, system.strong, system.still):
         return ""
     return tr(
-        "Where this computer does not say how it is set, colours go by place, contrast and motion are full."
+        "Where the computer does not say how it is set, colours go by place, contrast is normal, motion full."
     )
 
 

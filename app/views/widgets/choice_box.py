@@ -49,11 +49,16 @@ class ChoiceBox(QComboBox):
         )
         painter.setBrush(QColor(scheme.panel))
         painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), RADIUS, RADIUS)
-        room = self.rect().adjusted(self._pad, 0, -2 * self._pad, 0)
+        mirrored = self.layoutDirection() is Qt.LayoutDirection.RightToLeft
+        before, after = (2 * self._pad, self._pad) if mirrored else (self._pad, 2 * self._pad)
+        room = self.rect().adjusted(before, 0, -after, 0)
         painter.setPen(QColor(scheme.ink if self.isEnabled() else scheme.quiet))
         text = painter.fontMetrics().elidedText(self.currentText(), Qt.TextElideMode.ElideRight, room.width())
         painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
-        middle, reach = QPointF(self.width() - self._pad, self.height() / 2), self._pad / 3
+        middle, reach = (
+            QPointF(self._pad if mirrored else self.width() - self._pad, self.height() / 2),
+            self._pad / 3,
+        )
         painter.setPen(QPen(QColor(scheme.quiet), 1.5))
         painter.drawPolyline(
             QPolygonF(
