@@ -92,7 +92,8 @@ class Exercise:
     """One exercise of a stage.
 
     `contacts` is foot or hand contacts a rep, None for the stage's default; `superset` is the letter
-    shared with neighbours whose sets alternate; `picture` is a path relative to the plan's folder.
+    shared with neighbours whose sets alternate; `picture` is a path relative to the plan's folder. `easier`
+    and `harder` name variants of it that some of a group do at the same tempo.
     """
 
     name: str
@@ -111,6 +112,8 @@ class Exercise:
     words: Words = field(default_factory=Words)
     picture: str | None = None
     stop_if: tuple[str, ...] = ()
+    easier: str | None = None
+    harder: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
