@@ -164,7 +164,7 @@ class Bounce(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         scheme = self._look.scheme
         floor, radius = self.height() * 0.82, self.height() * 0.09
-        painter.setPen(QPen(QColor(scheme.ink if self.lit else scheme.faint), 4))
+        painter.setPen(QPen(QColor(scheme.ink if self.lit else scheme.unfilled), 4))
         painter.drawLine(QPointF(0, floor + radius), QPointF(self.width(), floor + radius))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(scheme.ink if self.lit else scheme.quiet))

@@ -20,6 +20,14 @@ def contrast(first: str, second: str) -> float:
     return (lighter + _FLARE) / (darker + _FLARE)
 
 
+def mixed(colour: str, ground: str, share: float) -> str:
+    """A colour faded into a ground, of which `share` (0 to 1) is left."""
+    if share >= 1.0:
+        return colour
+    pairs = ((int(colour[at : at + 2], 16), int(ground[at : at + 2], 16)) for at in (1, 3, 5))
+    return "#" + "".join(f"{round(under + (part - under) * share):02X}" for part, under in pairs)
+
+
 @cache
 def held(colour: str, grounds: tuple[str, ...], ratio: float) -> str:
     """Darken a colour on light grounds, lighten it on dark ones, just until it holds `ratio` on each of them.

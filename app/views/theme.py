@@ -6,11 +6,17 @@ from enum import StrEnum
 from PySide6.QtGui import QColor, QFont, QPalette
 
 from app.domain.tempo import Phase
-from app.views.contrast import held
+from app.views.contrast import contrast, held, mixed
 from app.views.lettering import TypeScale, Weight, lettering
 
 SKY, YELLOW, ORANGE, VERMILLION = "#56B4E9", "#F0E442", "#E69F00", "#D55E00"
 BLUE, GREEN = "#0072B2", "#009E73"
+GLANCE_RATIO = 7.0
+"""Contrast of what is read from afar: WCAG 2.2, 1.4.6, enhanced."""
+GRAPHIC_RATIO = 3.0
+"""Contrast of what is only seen: WCAG 2.2, 1.4.11."""
+NEXT = 0.62
+"""Brightness of what is to come, of that under way."""
 
 
 class Place(StrEnum):
@@ -61,7 +67,7 @@ class Scheme:
 
     `ground` is the window, `panel` a card or tile on it; `ink` is read first, `quiet` second; `faint` is for
     lines that only divide. `line_ratio` and `text_ratio` are the least contrasts of coloured lines and words
-    on both grounds.
+    on both grounds; what is read from afar holds GLANCE_RATIO, and what only has to be seen GRAPHIC_RATIO.
     """
 
     name: str
@@ -79,8 +85,33 @@ class Scheme:
         return self._line(self._phase(phase, explosive))
 
     def text(self, phase: Phase, *, explosive: bool = False) -> str:
-        """Colour of a phase's word; `explosive` for a phase written X."""
-        return self._text(self._phase(phase, explosive))
+        """Colour of a phase's word, which is read from afar; `explosive` for a phase written X."""
+        return self._glance(self._phase(phase, explosive))
+
+    @property
+    def waiting(self) -> str:
+        """Words read from afar while there is nothing to do yet."""
+        return self._glance(self.quiet)
+
+    @property
+    def unfilled(self) -> str:
+        """What is yet to come of something counted: treads, blocks, the rest of a bar."""
+        return held(self.faint, (self.ground, self.panel), GRAPHIC_RATIO)
+
+    @property
+    def well(self) -> str:
+        """What the words of a plain button stand on."""
+        return self.faint if contrast(self.ink, self.faint) >= self.text_ratio else self.panel
+
+    @property
+    def well_edge(self) -> str:
+        """The edge of a plain button, where its ground alone does not set it off."""
+        return self.quiet if self.well == self.panel else self.well
+
+    def coming(self, phase: Phase, *, explosive: bool = False) -> str:
+        """Colour of a phase's line while it is yet to come: half-bright, and plain to see."""
+        half = mixed(self.line(phase, explosive=explosive), self.ground, NEXT)
+        return held(half, (self.ground,), GRAPHIC_RATIO)
 
     @property
     def accent(self) -> str:
@@ -131,12 +162,15 @@ class Scheme:
     def _line(self, colour: str) -> str:
         return held(colour, (self.ground, self.panel), self.line_ratio)
 
+    def _glance(self, colour: str) -> str:
+        return held(colour, (self.ground, self.panel), GLANCE_RATIO)
+
     def _text(self, colour: str) -> str:
         return held(colour, (self.ground, self.panel), self.text_ratio)
 
 
 DARK = Scheme("dark", True, "#0C141F", "#131E2C", "#F4F7FA", "#8FA1B5", "#2A3A4D")
-LIGHT = Scheme("light", False, "#F7F8FA", "#FFFFFF", "#15202B", "#5B6B7C", "#DDE3EA")
+LIGHT = Scheme("light", False, "#F7F8FA", "#FFFFFF", "#15202B", "#5B6B7C", "#DDE3EA", 4.5)
 DARK_HIGH = Scheme("dark, strong", True, "#000000", "#000000", "#FFFFFF", "#D3DBE4", "#8FA1B5", 4.5, 7.0)
 LIGHT_HIGH = Scheme("light, strong", False, "#FFFFFF", "#FFFFFF", "#000000", "#36424F", "#5B6B7C", 4.5, 7.0)
 SCHEMES = (DARK, LIGHT, DARK_HIGH, LIGHT_HIGH)

@@ -48,7 +48,7 @@ def _style(look: Look) -> str:
     bar = high // 3
     return (
         f"QSlider {{ min-height: {high + 8}px; }}"
-        f"QSlider::groove:horizontal {{ height: {bar}px; background: {scheme.faint};"
+        f"QSlider::groove:horizontal {{ height: {bar}px; background: {scheme.unfilled};"
         f" border-radius: {bar // 2}px; }}"
         f"QSlider::sub-page:horizontal {{ background: {scheme.accent}; border-radius: {bar // 2}px; }}"
         f"QSlider::handle:horizontal {{ width: {high}px; margin: {-(high - bar) // 2}px 0;"

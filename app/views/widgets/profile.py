@@ -13,8 +13,10 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QP
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.domain.profile import Stroke, height_at
+from app.domain.tempo import Phase
+from app.views.contrast import mixed
 from app.views.lettering import Weight
-from app.views.theme import Look
+from app.views.theme import NEXT, Look
 from app.views.widgets.sheets import EDGE, sheet_of, sheet_starts
 
 NOW_AT = 0.29
@@ -23,7 +25,7 @@ REPS_STANDING = 3.6
 """Reps on a sheet that stands."""
 LEAST_AHEAD_MS, MOST_AHEAD_MS = 5_000.0, 30_000.0
 TOP, BOTTOM, NUMBERS = 0.16, 0.78, 0.93
-DONE, NEXT = 0.36, 0.62
+DONE = 0.36
 NUMBER_STEPS = (1, 2, 5, 10, 20)
 
 
@@ -45,7 +47,7 @@ class ProfileView(QWidget):
         self._at_ms = 0.0
         self._sheets: tuple[float, ...] = ()
         self._ahead_ms = LEAST_AHEAD_MS
-        self._pens: dict[tuple[str, float, float], QPen] = {}
+        self._pens: dict[tuple[tuple[Phase, bool] | None, float, float], QPen] = {}
         self._number_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
         self.setAccessibleName("Profile of the rep")
 
@@ -140,7 +142,7 @@ class ProfileView(QWidget):
         floor = self.height() * 0.96
         shape = QPolygonF([QPointF(points[0].x(), floor), *points, QPointF(points[-1].x(), floor)])
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(_mix(self._look.scheme.ink, self._look.scheme.ground, 0.06)))
+        painter.setBrush(QColor(mixed(self._look.scheme.ink, self._look.scheme.ground, 0.06)))
         painter.drawPolygon(shape)
 
     def _paint_line(self, painter: QPainter, stroke: Stroke | None, line: QLineF) -> None:
@@ -150,14 +152,14 @@ class ProfileView(QWidget):
             behind = QLineF(line)
             if line.x2() > now and line.dx() > 0:
                 behind.setP2(line.pointAt((now - line.x1()) / line.dx()))
-            painter.setPen(self._pen(stroke, DONE, full * 0.6))
+            painter.setPen(self._pen(stroke, full * 0.6, DONE))
             painter.drawLine(behind)
         if line.x2() > now:
             ahead = QLineF(line)
             if line.x1() < now:
                 ahead.setP1(line.pointAt((now - line.x1()) / line.dx()))
             under_way = stroke is not None and self._under_way(stroke)
-            painter.setPen(self._pen(stroke, 1.0 if under_way else NEXT, full if under_way else full * 0.75))
+            painter.setPen(self._pen(stroke, full) if under_way else self._pen(stroke, full * 0.75, NEXT))
             painter.drawLine(ahead)
 
     def _under_way(self, stroke: Stroke) -> bool:
@@ -165,15 +167,21 @@ class ProfileView(QWidget):
         here = self._strokes[index]
         return (stroke.rep, stroke.side) == (here.rep, here.side)
 
-    def _pen(self, stroke: Stroke | None, strength: float, width: float) -> QPen:
-        scheme = self._look.scheme
-        colour = scheme.faint if stroke is None else scheme.line(stroke.phase, explosive=stroke.explosive)
-        key = (colour, strength, width)
+    def _pen(self, stroke: Stroke | None, width: float, strength: float = 1.0) -> QPen:
+        key = (None if stroke is None else (stroke.phase, stroke.explosive), strength, width)
         if key not in self._pens:
-            pen = QPen(QColor(_mix(colour, scheme.ground, strength)), width)
+            pen = QPen(QColor(self._colour(stroke, strength)), width)
             pen.setCapStyle(Qt.PenCapStyle.RoundCap)
             self._pens[key] = pen
         return self._pens[key]
+
+    def _colour(self, stroke: Stroke | None, strength: float) -> str:
+        scheme = self._look.scheme
+        if stroke is None:
+            return scheme.unfilled if strength > DONE else scheme.faint
+        if strength == NEXT:
+            return scheme.coming(stroke.phase, explosive=stroke.explosive)
+        return mixed(scheme.line(stroke.phase, explosive=stroke.explosive), scheme.ground, strength)
 
     def _paint_numbers(self, painter: QPainter) -> None:
         painter.setFont(self._number_font)
@@ -218,7 +226,7 @@ class ProfileView(QWidget):
         centre = QPointF(x, self._y(level))
         radius = self.height() * 0.058
         painter.setPen(Qt.PenStyle.NoPen)
-        for part, fill in ((1.7, _mix(colour, scheme.ground, 0.3)), (1.0, colour), (0.38, scheme.ground)):
+        for part, fill in ((1.7, mixed(colour, scheme.ground, 0.3)), (1.0, colour), (0.38, scheme.ground)):
             painter.setBrush(QColor(fill))
             painter.drawEllipse(centre, radius * part, radius * part)
 
@@ -236,12 +244,3 @@ def _rep_ms(strokes: tuple[Stroke, ...]) -> float:
     first = strokes[0]
     same = [stroke for stroke in strokes[:12] if (stroke.rep, stroke.side) == (first.rep, first.side)]
     return float(same[-1].end_ms - first.start_ms)
-
-
-def _mix(colour: str, ground: str, share: float) -> str:
-    if share >= 1.0:
-        return colour
-    pairs = ((int(colour[at : at + 2], 16), int(ground[at : at + 2], 16)) for at in (1, 3, 5))
-    return "#" + "".join(
-        f"{round(ground_part + (part - ground_part) * share):02X}" for part, ground_part in pairs
-    )
