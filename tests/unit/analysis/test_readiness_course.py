@@ -1,0 +1,60 @@
+"""Readiness is compared with the athlete's own days, and with too few of them it is not compared."""
+
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from app.analysis.readiness_course import FEWEST_DAYS, against_own, local_day, readiness_course
+from app.domain.readiness import Readiness
+from tests.answered import answers
+
+LAST = datetime(2026, 11, 21, 9, tzinfo=UTC)
+
+
+def days(count: int, **changes: object) -> list[Readiness]:
+    """Answers on as many days before the last one, their sum 12 and 13 by turns."""
+    return [
+        answers(at=LAST - timedelta(days=number), zone="UTC", **({"sleep": 3 + number % 2} | changes))
+        for number in range(1, count + 1)
+    ]
+
+
+@pytest.mark.parametrize(("count", "known"), [(FEWEST_DAYS - 1, False), (FEWEST_DAYS, True)])
+def test_fourteen_days_are_wanted_to_compare_with(count: int, *, known: bool) -> None:
+    last = readiness_course([*days(count), answers(at=LAST, zone="UTC", fatigue=7)])[-1]
+    assert (last.z is not None) is known
+    assert (last.reason is None) is known
+    assert last.days == count
+
+
+def test_only_the_28_days_before_count() -> None:
+    last = readiness_course([*days(40), answers(at=LAST, zone="UTC")])[-1]
+    assert last.days == 28
+
+
+def test_a_day_with_a_missing_answer_is_unknown_and_compared_with_by_none() -> None:
+    last = readiness_course([*days(20, stress=None), answers(at=LAST, zone="UTC")])[-1]
+    assert (last.z, last.days) == (None, 0)
+    missing = readiness_course([*days(20), answers(at=LAST, zone="UTC", sleep=None)])[-1]
+    assert (missing.total, missing.z) == (None, None)
+    assert missing.reason == "One of the four questions is not answered."
+
+
+def test_days_that_were_all_the_same_give_nothing_to_compare_with() -> None:
+    assert against_own(20, [12.0] * 28) == (
+        None,
+        "All days before were the same, so that there is no spread to compare with.",
+    )
+
+
+def test_of_two_answers_of_a_day_the_later_stands() -> None:
+    (point,) = readiness_course(
+        [answers(at=LAST, zone="UTC", sleep=7), answers(at=LAST - timedelta(hours=2), zone="UTC")]
+    )
+    assert point.total == 16
+
+
+def test_the_day_is_that_of_the_clock_on_the_wall() -> None:
+    late = datetime(2026, 11, 21, 23, 30, tzinfo=UTC)
+    assert local_day(answers(at=late, zone="Pacific/Auckland")).day == 22
+    assert local_day(answers(at=late, zone="UTC")).day == 21
