@@ -11,6 +11,7 @@ from app.audio.beat import beat_sound
 from app.audio.latency import BEAT_MS, TAPS, latency_from_taps
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ BEATS = 60
 STEP_MS, COARSE_MS = 5, 25
 MOST_MS = 1_000
 LIT_MS = 120
-ABOUT = (
+ABOUT = message(
     "Listen and watch: the ring lands when it is lit. Shift the picture with ← and → until sound and "
     "landing are one. Or tap Enter along with the sound sixteen times."
 )
@@ -65,8 +66,8 @@ class CalibrationPage(QWidget):
             self._play()
             now = 0
         self._bounce.show_moment(now - self._shift_ms)
-        say(self._figure, f"{self._shift_ms} ms")
-        say(self._device, f"for {self._speaker.name}")
+        say(self._figure, tr("{ms} ms").format(ms=self._shift_ms))
+        say(self._device, tr("for {speaker}").format(speaker=self._speaker.name))
         notice = self._speaker.notice
         say(self._notice, notice or "")
 
@@ -96,7 +97,8 @@ class CalibrationPage(QWidget):
         found = latency_from_taps(self._taps)
         if found is not None:
             self._shift_ms = min(max(found, 0), MOST_MS)
-        say(self._tapped, f"{len(self._taps)} of {TAPS} taps" if found is None else "set by your taps")
+        count = tr("{n} of {m} taps").format(n=len(self._taps), m=TAPS)
+        say(self._tapped, count if found is None else tr("set by your taps"))
         self.refresh()
 
     def save(self) -> None:
@@ -114,20 +116,22 @@ class CalibrationPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(side, side, side, side)
         column.setSpacing(look.sizes.body)
-        column.addWidget(label(look, "Sound and picture", pixels=look.sizes.display, weight=Weight.SEMIBOLD))
-        column.addWidget(label(look, ABOUT, pixels=look.sizes.heading, wrap=True))
+        column.addWidget(
+            label(look, tr("Sound and picture"), pixels=look.sizes.display, weight=Weight.SEMIBOLD)
+        )
+        column.addWidget(label(look, tr(ABOUT), pixels=look.sizes.heading, wrap=True))
         column.addWidget(self._bounce, 1)
         row = QHBoxLayout()
-        row.addWidget(quiet_button(look, "← earlier", lambda: self.shift(-STEP_MS)))
+        row.addWidget(quiet_button(look, tr("← earlier"), lambda: self.shift(-STEP_MS)))
         row.addWidget(self._figure)
-        row.addWidget(quiet_button(look, "later →", lambda: self.shift(STEP_MS)))
+        row.addWidget(quiet_button(look, tr("later →"), lambda: self.shift(STEP_MS)))
         row.addWidget(self._device)
         row.addSpacing(side)
-        row.addWidget(quiet_button(look, "Tap  (Enter)", self.tap))
+        row.addWidget(quiet_button(look, tr("Tap  (Enter)"), self.tap))
         row.addWidget(self._tapped)
         row.addStretch(1)
-        row.addWidget(quiet_button(look, "Leave it as it was  (Esc)", self.left.emit))
-        row.addWidget(strong_button(look, "Keep it  (Space)", self.save))
+        row.addWidget(quiet_button(look, tr("Leave it as it was  (Esc)"), self.left.emit))
+        row.addWidget(strong_button(look, tr("Keep it  (Space)"), self.save))
         column.addLayout(row)
         column.addWidget(self._notice)
 
@@ -141,7 +145,7 @@ class Bounce(QWidget):
         self._at_ms = 0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(look.sizes.display * 3)
-        self.setAccessibleName("The beat")
+        self.setAccessibleName(tr("The beat"))
 
     def show_moment(self, at_ms: int) -> None:
         """Show the ring `at_ms` after the beat began to play."""

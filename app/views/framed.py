@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.views.theme import Look, palette
+from app.views.translation import tr
 from app.views.widgets.plain import quiet_button
 
 
@@ -17,7 +18,7 @@ def framed(look: Look, page: QWidget, back: Callable[[], object]) -> QWidget:
     column = QVBoxLayout(frame)
     column.setContentsMargins(0, 0, 0, 0)
     column.setSpacing(0)
-    column.addWidget(quiet_button(look, "← Start  (Esc)", back), 0, Qt.AlignmentFlag.AlignLeft)
+    column.addWidget(quiet_button(look, tr("← Start  (Esc)"), back), 0, Qt.AlignmentFlag.AlignLeft)
     column.addWidget(page, 1)
     frame.setFocusProxy(page)
     return frame

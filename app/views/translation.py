@@ -4,11 +4,15 @@ The English text is the message's name. `tr` gives its words when they are shown
 is kept somewhere until then, so that it is found when the list of messages is made.
 """
 
+from collections.abc import Mapping
 from pathlib import Path
+from typing import TypeVar
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTranslator
 
 from app.planfile.screen_settings import SYSTEM
+
+Choice = TypeVar("Choice")
 
 ENGLISH = "en"
 SPOKEN = (ENGLISH, "de")
@@ -19,14 +23,21 @@ MOST_FIGURES = 12
 def tr(text: str, comment: str = "", n: int = -1) -> str:
     """The words for an English text in the language of the screens.
 
-    `comment` tells apart texts that are alike in English only; `n` is put in for `%n` and chooses the plural.
+    `comment` tells apart texts that are alike in English only. `n` is put in for `%n` and chooses the plural:
+    in English of what ends in `(s)`, elsewhere of the forms that the list of messages has.
     """
-    return QCoreApplication.translate("", text, comment or None, n)
+    words = QCoreApplication.translate("", text, comment or None, n)
+    return words if n < 0 else words.replace("(s)", "" if n == 1 else "s")
 
 
 def message(text: str) -> str:
     """Mark a text that is translated where it is shown; gives the text itself."""
     return text
+
+
+def translated(words: Mapping[Choice, str]) -> dict[Choice, str]:
+    """The choices with their words in the language of the screens."""
+    return {choice: tr(text) for choice, text in words.items()}
 
 
 def language_of(wanted: str) -> str:

@@ -11,6 +11,7 @@ from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
 from app.domain.records import BoutPrescribed, Fact, RepDone, RunHeader
 from app.domain.timeline import Timeline
+from app.views.translation import tr
 
 if TYPE_CHECKING:
     from app.store.database import Database
@@ -30,8 +31,8 @@ class Unfinished:
     def sentence(self) -> str:
         """What it was, for the person who may take it up."""
         reps = sum(isinstance(fact, RepDone) for fact in self.facts)
-        words = "1 rep" if reps == 1 else f"{reps} reps"
-        return f"{self.header.plan_title}, {self.header.athlete}: cut short after {words}. All of it is kept."
+        told = tr("{plan}, {athlete}: cut short after %n rep(s). All of it is kept.", "", reps)
+        return told.format(plan=self.header.plan_title, athlete=self.header.athlete)
 
 
 def latest_unfinished(database: "Database") -> Unfinished | None:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QVBoxLayout, QWidget
 
-from app.analysis.adherence import CAUTION, reps_by_week
+from app.analysis.adherence import reps_by_week
 from app.analysis.load import SessionLoad, loads_by_session
 from app.domain.records import RunSummary
 from app.views.charts.chart_card import ChartCard
@@ -16,12 +16,11 @@ from app.views.review.marks import LEGEND
 from app.views.review.runs import run_columns
 from app.views.review.week_chart import WeekChart
 from app.views.theme import Look
+from app.views.translation import tr
 from app.views.widgets.card import Card
 from app.views.widgets.rows_model import RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
-
-CORRECT = "Correct…"
 
 
 class ReviewContent(QWidget):
@@ -38,18 +37,18 @@ class ReviewContent(QWidget):
         self.weeks = WeekChart()
         self.loads = LoadChart()
         self.week_card = ChartCard(
-            "Reps done of prescribed, by week",
-            f"line: 95 % interval, {CAUTION}",
+            tr("Reps done of prescribed, by week"),
+            tr("line: 95 % interval, as if reps were independent"),
             self.weeks,
             week_columns(),
         )
-        self.load_card = ChartCard("RPE and load, by session", "", self.loads, load_columns())
-        self.list_card = Card("Sessions")
+        self.load_card = ChartCard(tr("RPE and load, by session"), "", self.loads, load_columns())
+        self.list_card = Card(tr("Sessions"))
         self.model: RowsModel[RunSummary] = RowsModel(run_columns(), look.scheme, self)
-        self.list = RowsTable(self.model, "Sessions")
+        self.list = RowsTable(self.model, tr("Sessions"))
         self.list.sort_by(0, Qt.SortOrder.DescendingOrder)
         self.list_card.body.addWidget(self.list)
-        self.correct = WordButton(CORRECT)
+        self.correct = WordButton(tr("Correct…"))
         self.correct.setEnabled(False)
         self.correct.clicked.connect(self._want_correction)
         self.list_card.header.addWidget(self.correct)
@@ -80,7 +79,7 @@ class ReviewContent(QWidget):
         self.weeks.show_weeks(weeks)
         self.loads.show_sessions(sessions)
         self.load_card.set_aside(load_note(sessions))
-        self.list_card.set_aside(LEGEND if any(run.corrected for run in runs) else "")
+        self.list_card.set_aside(tr(LEGEND) if any(run.corrected for run in runs) else "")
         self._choose_again(chosen)
 
     def set_look(self, look: Look) -> None:
@@ -130,7 +129,7 @@ class ReviewContent(QWidget):
 def load_note(sessions: Sequence[SessionLoad]) -> str:
     """What the load is, how many sessions have none, and how to reach those out of sight."""
     unknown = sum(session.load is None for session in sessions)
-    notes = ["load in AU = RPE × minutes"]
-    notes += [words.count(unknown, "session without a load", "sessions without a load")] if unknown else []
-    notes += ["drag for earlier ones"] if len(sessions) > WINDOW else []
+    notes = [tr("load in AU = RPE × minutes")]
+    notes += [tr("%n session(s) without a load", "", unknown)] if unknown else []
+    notes += [tr("drag for earlier ones")] if len(sessions) > WINDOW else []
     return words.DOT.join(notes)

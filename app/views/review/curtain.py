@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 from app.planfile.passphrase import CURTAIN, opens
 from app.views.lettering import Weight
 from app.views.theme import Look, palette
+from app.views.translation import message, tr
 from app.views.widgets.plain import label, say, strong_button
 
-TITLE = "Review is behind a passphrase"
-WRONG = "That is not the passphrase."
+TITLE = message("Review is behind a passphrase")
+WRONG = message("That is not the passphrase.")
 LONGEST = 1_000
 
 
@@ -23,26 +24,26 @@ class Curtain(QDialog):
     def __init__(self, kept: str, look: Look, parent: QWidget) -> None:
         super().__init__(parent)
         self._kept = kept
-        self.setWindowTitle(TITLE)
+        self.setWindowTitle(tr(TITLE))
         self.setPalette(palette(look.scheme))
         self.setAutoFillBackground(True)
         self.entry = QLineEdit()
         self.entry.setEchoMode(QLineEdit.EchoMode.Password)
         self.entry.setMaxLength(LONGEST)
-        self.entry.setAccessibleName("Passphrase")
+        self.entry.setAccessibleName(tr("Passphrase"))
         self.entry.setFont(look.font(look.sizes.heading))
         self.entry.returnPressed.connect(self._try)
         self.message = label(look, wrap=True)
-        about = label(look, CURTAIN, colour=look.scheme.quiet, wrap=True)
+        about = label(look, tr(CURTAIN), colour=look.scheme.quiet, wrap=True)
         column = QVBoxLayout(self)
         edge = look.sizes.body * 2
         column.setContentsMargins(edge, edge, edge, edge)
         column.setSpacing(look.sizes.body)
-        column.addWidget(label(look, TITLE, pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
+        column.addWidget(label(look, tr(TITLE), pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
         column.addWidget(self.entry)
         column.addWidget(self.message)
         column.addWidget(about)
-        button = strong_button(look, "Open Review", self._try)
+        button = strong_button(look, tr("Open Review"), self._try)
         button.setAutoDefault(False)
         column.addWidget(button, 0, Qt.AlignmentFlag.AlignRight)
         self.setMinimumWidth(look.sizes.body * 34)
@@ -53,7 +54,7 @@ class Curtain(QDialog):
             self.passed.emit()
             return
         self.entry.clear()
-        say(self.message, WRONG)
+        say(self.message, tr(WRONG))
         self.entry.setFocus()
 
 

@@ -7,9 +7,10 @@ from app.domain.corrections import Correction
 from app.views.review import words
 from app.views.review.correct_fields import value_words, what_words
 from app.views.review.details import RunDetails
+from app.views.translation import message, tr
 from app.views.widgets.rows_model import Column, Tone
 
-HOLDS, REPLACED, DISAGREES = "holds", "replaced", "disagrees"
+HOLDS, REPLACED, DISAGREES = message("holds"), message("replaced"), message("disagrees")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,25 +39,30 @@ def conflict_words(details: RunDetails) -> str:
         others = ", ".join(
             f"{value_words(field, each.after, zone)} ({each.change.who})" for each in conflict.others
         )
-        found.append(
-            f"{what_words(holds, details.bouts)}: {value_words(field, holds.after, zone)} "
-            f"({holds.change.who}) holds, and {others} was said elsewhere. Correct it once more to settle it."
+        told = tr(
+            "{what}: {value} ({who}) holds, and {others} was said elsewhere. "
+            "Correct it once more to settle it."
         )
+        what, value = what_words(holds, details.bouts), value_words(field, holds.after, zone)
+        found.append(told.format(what=what, value=value, who=holds.change.who, others=others))
     return "\n".join(found)
 
 
 def history_columns() -> tuple[Column[HistoryLine], ...]:
     """When, what, from what to what, who, why, and whether it holds."""
     return (
-        Column("When", lambda line: line.when, lambda line: line.correction.change.at),
-        Column("What", lambda line: line.what, lambda line: line.what.casefold(), wide=True),
-        Column("Before", lambda line: line.before, lambda line: line.before),
-        Column("After", lambda line: line.after, lambda line: line.after),
-        Column("Who", lambda line: line.correction.change.who, lambda line: line.correction.change.who),
+        Column(tr("When"), lambda line: line.when, lambda line: line.correction.change.at),
+        Column(tr("What"), lambda line: line.what, lambda line: line.what.casefold(), wide=True),
+        Column(tr("Before"), lambda line: line.before, lambda line: line.before),
+        Column(tr("After"), lambda line: line.after, lambda line: line.after),
+        Column(tr("Who"), lambda line: line.correction.change.who, lambda line: line.correction.change.who),
         Column(
-            "Why", lambda line: line.correction.change.why, lambda line: line.correction.change.why, wide=True
+            tr("Why"),
+            lambda line: line.correction.change.why,
+            lambda line: line.correction.change.why,
+            wide=True,
         ),
-        Column("", lambda line: line.state, lambda line: line.state, tone=_tone),
+        Column("", lambda line: tr(line.state), lambda line: tr(line.state), tone=_tone),
     )
 
 

@@ -12,13 +12,13 @@ from app.analysis.load import SessionLoad
 from app.views.charts.chart import Chart
 from app.views.charts.scales import round_ticks
 from app.views.review.words import day, load_line, whole
+from app.views.translation import tr
 
 WINDOW = 40
 MARK_PX = 12
 DASH_PX = 8
 BAR = 0.66
 LEAST_TOP_AU = 100.0
-RPE_TICKS = ((0.0, "0"), (5.0, "5"), (10.0, "RPE\u202f10"))
 
 
 class LoadChart(Chart):
@@ -27,7 +27,9 @@ class LoadChart(Chart):
     widest = "1\u202f000\u202fAU"
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("Chart of session RPE and session load, by session", 2, WINDOW, "date", parent)
+        super().__init__(
+            tr("Chart of session RPE and session load, by session"), 2, WINDOW, tr("date"), parent
+        )
         self._sessions: tuple[SessionLoad, ...] = ()
         self._marks: Any = pg.ScatterPlotItem(size=MARK_PX, symbol="d", pen=None)
         self._bars: Any = pg.BarGraphItem(x=[], height=[], width=BAR, pen=None)
@@ -39,7 +41,7 @@ class LoadChart(Chart):
         for item in (self._bars, self._pointed, self._unknown):
             self.plots[1].addItem(item)
         self.set_height(0, 10.0)
-        self.plots[0].getAxis("left").setTicks([RPE_TICKS])
+        self.plots[0].getAxis("left").setTicks([rpe_ticks()])
         self.graphics.ci.layout.setRowStretchFactor(0, 2)
         self.graphics.ci.layout.setRowStretchFactor(1, 3)
 
@@ -90,9 +92,14 @@ class LoadChart(Chart):
         self._ring.setData(x=[place] * len(ring), y=ring, pen=pg.mkPen(self.look.scheme.ink, width=1))
 
 
+def rpe_ticks() -> list[tuple[float, str]]:
+    """Ticks of the rating, the topmost with its name."""
+    return [(0.0, "0"), (5.0, "5"), (10.0, f"{tr('RPE')}\u202f10")]
+
+
 def load_ticks(ticks: Sequence[float]) -> list[tuple[float, str]]:
     """Ticks with their figures, the topmost with the unit."""
-    return [(tick, whole(tick) + ("\u202fAU" if tick == ticks[-1] else "")) for tick in ticks]
+    return [(tick, whole(tick) + (f"\u202f{tr('AU')}" if tick == ticks[-1] else "")) for tick in ticks]
 
 
 def _column(pairs: Sequence[tuple[float, float]], which: int) -> Any:  # noqa: ANN401 - numpy array of floats

@@ -2,9 +2,10 @@
 
 from collections.abc import Collection
 
+from app.views.translation import message, tr
+
 MARK = "*"
-LEGEND = f"{MARK} corrected afterwards"
-SPOKEN = ", corrected"
+LEGEND = message("* corrected afterwards")
 
 
 def marked(text: str, corrected: Collection[str], *names: str) -> str:
@@ -14,4 +15,5 @@ def marked(text: str, corrected: Collection[str], *names: str) -> str:
 
 def spoken(text: str, corrected: Collection[str], *names: str) -> str:
     """The same for a screen reader."""
-    return text + SPOKEN if any(name in corrected for name in names) else text
+    touched = any(name in corrected for name in names)
+    return tr("{figure}, corrected").format(figure=text) if touched else text

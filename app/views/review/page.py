@@ -15,16 +15,17 @@ from app.views.review import words
 from app.views.review.consent import consent_line
 from app.views.review.presentation import NOTICE, presented
 from app.views.theme import Look, palette
+from app.views.translation import message, tr
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
 
 if TYPE_CHECKING:
     from app.views.review.content import ReviewContent
 
-TITLE = "Review"
-ALL = "All athletes"
-READING = "Reading the sessions …"
-EMPTY = "No session yet. One appears here as soon as an athlete has been led through a plan."
+TITLE = message("Review")
+ALL = message("All athletes")
+READING = message("Reading the sessions …")
+EMPTY = message("No session yet. One appears here as soon as an athlete has been led through a plan.")
 
 
 class ReviewPage(QWidget):
@@ -52,19 +53,19 @@ class ReviewPage(QWidget):
         self._presenting = False
         self._named: str | None = None
         self._content: ReviewContent | None = None
-        self.setAccessibleName(TITLE)
+        self.setAccessibleName(tr(TITLE))
         self.setAutoFillBackground(True)
-        self.title, self.subtitle = ElidedLabel(TITLE), ElidedLabel(least=50)
+        self.title, self.subtitle = ElidedLabel(tr(TITLE)), ElidedLabel(least=50)
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.consent = ElidedLabel(least=12)
         self.consent.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.consent.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.athlete = ChoiceBox("Athlete shown", 22, look)
-        self.athlete_label = QLabel("Athlete")
+        self.athlete = ChoiceBox(tr("Athlete shown"), 22, look)
+        self.athlete_label = QLabel(tr("Athlete"))
         self.athlete_label.setBuddy(self.athlete)
         self.athlete_label.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.athlete.activated.connect(self._filter)
-        self.message = QLabel(READING)
+        self.message = QLabel(tr(READING))
         self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.message.setWordWrap(True)
         self.message.setTextFormat(Qt.TextFormat.PlainText)
@@ -186,7 +187,7 @@ class ReviewPage(QWidget):
     def _fill_filter(self) -> None:
         chosen = self.athlete.currentData()
         self.athlete.clear()
-        self.athlete.addItem(ALL, None)
+        self.athlete.addItem(tr(ALL), None)
         for name in sorted({run.athlete for run in self._shown()}, key=str.casefold):
             self.athlete.addItem(name, name)
             self.athlete.setItemData(self.athlete.count() - 1, name, Qt.ItemDataRole.ToolTipRole)
@@ -196,9 +197,9 @@ class ReviewPage(QWidget):
     def _filter(self) -> None:
         name: str | None = self.athlete.currentData()
         runs = tuple(run for run in self._shown() if name is None or run.athlete == name)
-        self.title.say(name or TITLE)
+        self.title.say(name or tr(TITLE))
         heading = words.heading_line(runs) if runs else ""
-        self.subtitle.say(f"{heading}{words.DOT}{NOTICE}" if self._presenting else heading)
+        self.subtitle.say(f"{heading}{words.DOT}{tr(NOTICE)}" if self._presenting else heading)
         self._say_consent()
         if runs:
             content = self._loaded()
@@ -206,7 +207,7 @@ class ReviewPage(QWidget):
             content.show_runs(runs)
             self._faces.setCurrentWidget(content)
         else:
-            self.show_problem(EMPTY)
+            self.show_problem(tr(EMPTY))
 
     def _shown(self) -> tuple[RunSummary, ...]:
         return presented(self._runs, self._named) if self._presenting else self._runs

@@ -5,9 +5,9 @@ from app.analysis.local_time import local_start
 from app.domain.records import RunOutcome, RunSummary
 from app.views.review import words
 from app.views.review.marks import marked, spoken
+from app.views.translation import tr
 from app.views.widgets.rows_model import Column, Tone
 
-UNKNOWN, LED = "unknown", "recorded"
 _REPS = ("reps_met", "reps_done")
 
 
@@ -19,58 +19,62 @@ def run_columns(*, offset: bool = False, pain: bool = True) -> tuple[Column[RunS
 def _who(*, offset: bool) -> tuple[Column[RunSummary], ...]:
     return (
         Column(
-            "Date and time",
+            tr("Date and time"),
             lambda run: _marked(run, _when(run, offset=offset), "started_at", "zone"),
             lambda run: run.started_at,
             tip=lambda run: f"{_when(run, offset=True)}, {run.zone}",
-            hint="By the clock of the place where the session was done",
+            hint=tr("By the clock of the place where the session was done"),
         ),
         Column(
-            "Athlete",
+            tr("Athlete"),
             lambda run: _marked(run, run.athlete, "athlete"),
             lambda run: run.athlete.casefold(),
             wide=True,
         ),
-        Column("Plan", lambda run: run.plan_title, lambda run: run.plan_title.casefold(), wide=True),
-        Column("Outcome", words.outcome, words.outcome, tone=_outcome_tone),
+        Column(tr("Plan"), lambda run: run.plan_title, lambda run: run.plan_title.casefold(), wide=True),
+        Column(tr("Outcome"), words.outcome, words.outcome, tone=_outcome_tone),
     )
 
 
 def _effort() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
-            "Reps met",
+            tr("Reps met"),
             lambda run: _marked(run, words.reps(run), *_REPS),
             lambda run: run.reps_met / run.reps_prescribed if run.reps_prescribed else None,
             right=True,
-            spoken=lambda run: spoken(UNKNOWN if run.imported else words.reps(run), run.corrected, *_REPS),
-            hint="Reps done up to those prescribed, bout by bout, of all those prescribed",
+            spoken=lambda run: spoken(
+                tr("unknown") if run.imported else words.reps(run), run.corrected, *_REPS
+            ),
+            hint=tr("Reps done up to those prescribed, bout by bout, of all those prescribed"),
         ),
         Column(
-            "RPE",
+            tr("RPE"),
             lambda run: _marked(run, words.whole(run.session_rpe), "session_rpe"),
             lambda run: run.session_rpe,
             right=True,
-            spoken=lambda run: spoken(_spoken(run.session_rpe, "of 10"), run.corrected, "session_rpe"),
-            hint="Rating of perceived exertion of the whole session, 0 to 10",
+            spoken=lambda run: spoken(_spoken(run.session_rpe), run.corrected, "session_rpe"),
+            hint=tr("Rating of perceived exertion of the whole session, 0 to 10"),
         ),
         Column(
-            "Minutes",
+            tr("Minutes"),
             words.minutes,
             lambda run: run.elapsed_ms,
             right=True,
-            spoken=lambda run: UNKNOWN if run.elapsed_ms is None else words.minutes(run),
-            hint="From beginning to end, rests included",
+            spoken=lambda run: tr("unknown") if run.elapsed_ms is None else words.minutes(run),
+            hint=tr("From beginning to end, rests included"),
         ),
         Column(
-            "Load, AU",
+            tr("Load, AU"),
             lambda run: _marked(run, words.whole(load_of(run)), "session_rpe"),
             load_of,
             right=True,
             spoken=lambda run: spoken(
-                UNKNOWN if load_of(run) is None else words.whole(load_of(run)), run.corrected, "session_rpe"
+                tr("unknown") if load_of(run) is None else words.whole(load_of(run)),
+                run.corrected,
+                "session_rpe",
             ),
-            hint="Session RPE times minutes, in arbitrary units",
+            hint=tr("Session RPE times minutes, in arbitrary units"),
         ),
     )
 
@@ -78,25 +82,25 @@ def _effort() -> tuple[Column[RunSummary], ...]:
 def _pain() -> tuple[Column[RunSummary], ...]:
     return (
         Column(
-            "Pain",
+            tr("Pain"),
             lambda run: _marked(run, words.pain(run.pain), "pain"),
             lambda run: run.pain,
             right=True,
             tone=_pain_tone,
-            spoken=lambda run: spoken(_spoken(run.pain, "of 10"), run.corrected, "pain"),
-            hint="Highest pain stated in the session, 0 to 10",
+            spoken=lambda run: spoken(_spoken(run.pain), run.corrected, "pain"),
+            hint=tr("Highest pain stated in the session, 0 to 10"),
         ),
     )
 
 
 def _data() -> Column[RunSummary]:
     return Column(
-        "Data",
-        lambda run: "" if _source(run) == LED else _source(run),
+        tr("Data"),
+        lambda run: "" if _led(run) else _source(run),
         _source,
         tone=lambda _run: Tone.QUIET,
         spoken=_source,
-        hint="Invented sessions belong to the demonstration; imported ones are past training from a list",
+        hint=tr("Invented sessions belong to the demonstration; imported ones are past training from a list"),
     )
 
 
@@ -104,10 +108,19 @@ def _when(run: RunSummary, *, offset: bool) -> str:
     return words.when(local_start(run), offset=offset, day_alone=run.imported)
 
 
+def _spoken_load(run: RunSummary) -> str:
+    load = load_of(run)
+    return tr("unknown") if load is None else words.whole(load)
+
+
+def _led(run: RunSummary) -> bool:
+    return not (run.imported or run.invented)
+
+
 def _source(run: RunSummary) -> str:
     if run.imported:
-        return "imported"
-    return "invented" if run.invented else LED
+        return tr("imported")
+    return tr("invented") if run.invented else tr("recorded")
 
 
 def _outcome_tone(run: RunSummary) -> Tone:
@@ -122,5 +135,5 @@ def _marked(run: RunSummary, text: str, *figures: str) -> str:
     return marked(text, run.corrected, *figures)
 
 
-def _spoken(value: int | None, scale: str) -> str:
-    return UNKNOWN if value is None else f"{value} {scale}"
+def _spoken(value: int | None) -> str:
+    return tr("unknown") if value is None else tr("{n} of 10").format(n=value)

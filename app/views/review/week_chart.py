@@ -12,13 +12,13 @@ from PySide6.QtWidgets import QWidget
 from app.analysis.adherence import WeekReps
 from app.views.charts.chart import Chart
 from app.views.review.words import week_line
+from app.views.translation import tr
 
 WINDOW = 26
 INTERVAL_PX = 3
 DOT_PX = 8
 RING_PX = 16
 TICKS = ((0.0, "0\u202f%"), (0.5, "50\u202f%"), (1.0, "100\u202f%"))
-GAP = "off"
 
 
 class WeekChart(Chart):
@@ -27,7 +27,7 @@ class WeekChart(Chart):
     widest = "100\u202f%"
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("Chart of reps met of those prescribed, by week", 1, WINDOW, "week", parent)
+        super().__init__(tr("Chart of reps met of those prescribed, by week"), 1, WINDOW, tr("week"), parent)
         self._weeks: tuple[WeekReps, ...] = ()
         self._intervals: Any = pg.BarGraphItem(x=[], y0=[], y1=[], width=0.0, pen=None)
         self._dots: Any = pg.ScatterPlotItem(size=DOT_PX, symbol="o", pen=None)
@@ -82,7 +82,7 @@ class WeekChart(Chart):
             for run in [list(places)]
         ]
         while len(self._gaps) < len(middles):
-            self._gaps.append(pg.TextItem(GAP, anchor=(0.5, 1.0)))
+            self._gaps.append(pg.TextItem(tr("off"), anchor=(0.5, 1.0)))
             self.plots[0].addItem(self._gaps[-1])
         for number, item in enumerate(self._gaps):
             item.setVisible(number < len(middles))

@@ -3,10 +3,13 @@
 from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 
+from PySide6.QtCore import QDate, QLocale
+
 from app.analysis.adherence import WeekReps
 from app.analysis.load import SessionLoad, elapsed_minutes
 from app.analysis.local_time import local_start
 from app.domain.records import RunOutcome, RunSummary
+from app.views.translation import tr
 
 DASH = "–"
 DOT = " · "
@@ -36,30 +39,48 @@ def count(number: int, one: str, many: str) -> str:
     return f"{whole(number)} {one if number == 1 else many}"
 
 
+def of(done: int, asked: int) -> str:
+    """So many of so many."""
+    return tr("{n} of {m}").format(n=whole(done), m=whole(asked))
+
+
 def day(value: date) -> str:
     """A day without its year: `21 Nov`."""
-    return f"{value.day} {MONTHS[value.month - 1]}"
+    return _written(value, tr("d MMM"))
+
+
+def dated(value: date) -> str:
+    """A day with its year: `21 Nov 2026`."""
+    return _written(value, tr("d MMM yyyy"))
 
 
 def span(first: date, last: date) -> str:
     """From one day to another: `16 – 22 Nov 2026`, naming month and year once where they are the same."""
     if first == last:
-        return f"{day(first)} {first.year}"
+        return dated(first)
     if first.year != last.year:
-        return f"{day(first)} {first.year} {DASH} {day(last)} {last.year}"
-    begin = str(first.day) if first.month == last.month else day(first)
-    return f"{begin} {DASH} {day(last)} {last.year}"
+        return f"{dated(first)} {DASH} {dated(last)}"
+    begin = _written(first, tr("d")) if first.month == last.month else day(first)
+    return f"{begin} {DASH} {dated(last)}"
 
 
 def moment(value: datetime, *, offset: bool = False) -> str:
     """A moment by the clock on the wall: `Sat 21 Nov 2026, 18:05`, with its distance from UTC where asked."""
-    text = f"{DAYS[value.weekday()]} {day(value)} {value.year}, {value:%H:%M}"
+    text = f"{_weekday(value)}, {value:%H:%M}"
     return f"{text} UTC{value.isoformat(timespec='minutes')[16:]}" if offset else text
 
 
 def when(value: datetime, *, offset: bool = False, day_alone: bool = False) -> str:
     """A moment as `moment` writes it, or its day where nothing more is known: `Sat 21 Nov 2026`."""
-    return f"{DAYS[value.weekday()]} {day(value)} {value.year}" if day_alone else moment(value, offset=offset)
+    return _weekday(value) if day_alone else moment(value, offset=offset)
+
+
+def _weekday(value: date) -> str:
+    return _written(value, tr("ddd d MMM yyyy"))
+
+
+def _written(value: date, form: str) -> str:
+    return QLocale().toString(QDate(value.year, value.month, value.day), form)
 
 
 def zones_differ(summaries: Iterable[RunSummary]) -> bool:
@@ -70,15 +91,15 @@ def zones_differ(summaries: Iterable[RunSummary]) -> bool:
 def outcome(summary: RunSummary) -> str:
     """How a run ended, in a word."""
     if summary.outcome is None:
-        return "unknown" if summary.imported else "not ended"
-    return {RunOutcome.FINISHED: "finished", RunOutcome.ABANDONED: "abandoned"}[summary.outcome]
+        return tr("unknown") if summary.imported else tr("not ended")
+    return tr("finished") if summary.outcome is RunOutcome.FINISHED else tr("abandoned")
 
 
 def reps(summary: RunSummary) -> str:
     """Reps met of those prescribed; a dash where nothing is known of them."""
     if summary.imported:
         return DASH
-    return f"{whole(summary.reps_met)} of {whole(summary.reps_prescribed)}"
+    return of(summary.reps_met, summary.reps_prescribed)
 
 
 def minutes(summary: RunSummary) -> str:
@@ -93,18 +114,19 @@ def pain(value: int | None) -> str:
 
 def week_line(week: WeekReps) -> str:
     """One week with all its figures."""
-    parts = [f"Week {week.week}", span(week.monday, week.monday + timedelta(days=6))]
+    parts = [tr("Week {n}").format(n=week.week), span(week.monday, week.monday + timedelta(days=6))]
     if week.reps_met is None or week.reps_prescribed is None:
-        parts.append("no session ended" if week.not_ended else "no session")
+        parts.append(tr("no session ended") if week.not_ended else tr("no session"))
     else:
-        beyond = f", {whole(week.reps_extra)} beyond" if week.reps_extra else ""
         parts.append(f"{percent(week.share)} ({bounds(week)})" if week.interval else percent(None))
-        parts.append(f"{whole(week.reps_met)} of {whole(week.reps_prescribed)} reps{beyond}")
-        parts.append(count(week.sessions, "session", "sessions"))
+        done = tr("{n} of {m} reps, {k} beyond") if week.reps_extra else tr("{n} of {m} reps")
+        met, asked, extra = whole(week.reps_met), whole(week.reps_prescribed), whole(week.reps_extra)
+        parts.append(done.format(n=met, m=asked, k=extra))
+        parts.append(tr("%n session(s)", "", week.sessions))
     if week.corrected:
-        parts.append(f"{whole(week.corrected)} of them corrected")
+        parts.append(tr("{n} of them corrected").format(n=whole(week.corrected)))
     if week.not_ended:
-        parts.append(count(week.not_ended, "run not ended", "runs not ended"))
+        parts.append(tr("%n run(s) not ended", "", week.not_ended))
     return DOT.join(parts)
 
 
@@ -112,13 +134,17 @@ def load_line(session: SessionLoad) -> str:
     """One session with how its load came about."""
     parts = [when(session.started, day_alone=session.imported)]
     if session.load is not None:
-        parts.append(f"RPE {session.rpe} × {whole(session.minutes)} min = {whole(session.load)} AU")
+        product = tr("RPE {rpe} × {minutes} min = {load} AU")
+        known = {"rpe": session.rpe, "minutes": whole(session.minutes), "load": whole(session.load)}
+        parts.append(product.format(**known))
     elif session.rpe is None:
-        parts.append("RPE not rated, load unknown")
+        parts.append(tr("RPE not rated, load unknown"))
     else:
-        why = "length unknown" if session.imported else "not ended"
-        parts.append(f"RPE {session.rpe}, {why}, load unknown")
-    parts += ["rating corrected"] if session.corrected else []
+        told = tr("RPE {n}, not ended, load unknown")
+        if session.imported:
+            told = tr("RPE {n}, length unknown, load unknown")
+        parts.append(told.format(n=session.rpe))
+    parts += [tr("rating corrected")] if session.corrected else []
     return DOT.join([*parts, session.athlete])
 
 
@@ -126,19 +152,22 @@ def heading_line(summaries: Iterable[RunSummary]) -> str:
     """What a set of runs holds: how many sessions, of how many athletes, from when to when, whether real."""
     runs = tuple(summaries)
     days = sorted(local_start(run).date() for run in runs)
-    parts = [count(len(runs), "session", "sessions")]
+    parts = [tr("%n session(s)", "", len(runs))]
     athletes = len({run.athlete for run in runs})
-    parts += [count(athletes, "athlete", "athletes")] if athletes > 1 else []
+    parts += [tr("%n athlete(s)", "", athletes)] if athletes > 1 else []
     parts += [span(days[0], days[-1])] if days else []
     invented = sum(run.invented for run in runs)
     if invented:
-        parts.append("invented data" if invented == len(runs) else f"{whole(invented)} of them invented")
+        some = tr("{n} of them invented").format(n=whole(invented))
+        parts.append(tr("invented data") if invented == len(runs) else some)
     imported = sum(run.imported for run in runs)
-    parts += [f"{whole(imported)} of them imported"] if imported else []
+    parts += [tr("{n} of them imported").format(n=whole(imported))] if imported else []
     return DOT.join(parts)
 
 
 def bounds(week: WeekReps) -> str:
     """The bounds of a week's interval: `55 to 69 %`."""
     found = week.interval
-    return f"{percent(found.low).rstrip('%').rstrip()} to {percent(found.high)}" if found else DASH
+    if not found:
+        return DASH
+    return tr("{low} to {high}").format(low=percent(found.low).rstrip("%").rstrip(), high=percent(found.high))

@@ -17,10 +17,9 @@ from app.views.screen.words import (
     SCHEME_WORDS,
     distances_offered,
     sizes_offered,
-    translated,
 )
 from app.views.theme import Look
-from app.views.translation import tr
+from app.views.translation import tr, translated
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.plain import label
 

@@ -1,7 +1,5 @@
 """The words for what may be chosen of the screens."""
 
-from collections.abc import Mapping
-
 from app.planfile.screen_settings import SYSTEM
 from app.views.appearance import SystemWish
 from app.views.lettering import GLANCE_ARCMIN
@@ -31,11 +29,6 @@ DIRECTION_WORDS: dict[str, str] = {
 }
 TEXT_PERCENT = (100, 125, 150, 175, 200)
 DISTANCES_M = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 15.0, 20.0, 30.0)
-
-
-def translated(words: Mapping[str, str]) -> dict[str, str]:
-    """The choices with their words in the language of the screens."""
-    return {choice: tr(text) for choice, text in words.items()}
 
 
 def sizes_offered(chosen: int) -> dict[int, str]:

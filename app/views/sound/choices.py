@@ -11,6 +11,7 @@ from app.domain.cue_values import CueLevel
 from app.planfile.settings import Settings
 from app.views.sound.words import CUE_WORDS, LANGUAGE_WORDS, SPEAKER_WORDS, devices_offered
 from app.views.theme import Look
+from app.views.translation import tr, translated
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.percent import PercentSlider
 from app.views.widgets.plain import label, quiet_button, say
@@ -30,19 +31,19 @@ class SoundChoices(QWidget):
     def __init__(self, look: Look, settings: Settings, look_again: Callable[[], object]) -> None:
         super().__init__()
         self._look = look
-        self._speaker = self._box("Played by", SPEAKER_WORDS, settings.speaker)
-        self._device = self._box("Output", devices_offered((), settings.device), settings.device)
-        self._cues = self._box("What is said", CUE_WORDS, settings.cues)
-        self._language = self._box("Language", LANGUAGE_WORDS, settings.language)
-        self._tones = PercentSlider(look, "Loudness of tones", round(settings.tones * 100))
-        self._voice = PercentSlider(look, "Loudness of the voice", round(settings.voice * 100))
-        self._mute = QCheckBox("Mute")
+        self._speaker = self._box(tr("Played by"), translated(SPEAKER_WORDS), settings.speaker)
+        self._device = self._box(tr("Output"), devices_offered((), settings.device), settings.device)
+        self._cues = self._box(tr("What is said"), translated(CUE_WORDS), settings.cues)
+        self._language = self._box(tr("Language"), LANGUAGE_WORDS, settings.language)
+        self._tones = PercentSlider(look, tr("Loudness of tones"), round(settings.tones * 100))
+        self._voice = PercentSlider(look, tr("Loudness of the voice"), round(settings.voice * 100))
+        self._mute = QCheckBox(tr("Mute"))
         self._mute.setFont(look.font(look.sizes.body))
-        self._mute.setAccessibleName("Mute")
+        self._mute.setAccessibleName(tr("Mute"))
         self._mute.setChecked(settings.mute)
         self._mute.setStyleSheet(_tick_style(look))
         self._found = label(look, pixels=look.sizes.small, colour=look.scheme.quiet)
-        self._again = quiet_button(look, "Look again", look_again)
+        self._again = quiet_button(look, tr("Look again"), look_again)
         self._speaker.currentIndexChanged.connect(self._allow_device)
         self._lay_out()
         self._allow_device()
@@ -62,7 +63,7 @@ class SoundChoices(QWidget):
 
     def show_looking(self) -> None:
         """Say that outputs are looked for."""
-        say(self._found, "looking…")
+        say(self._found, tr("looking…"))
 
     def show_devices(self, names: tuple[str, ...]) -> None:
         """Offer the outputs that were found, keeping the one chosen."""
@@ -70,7 +71,7 @@ class SoundChoices(QWidget):
         self._device.blockSignals(True)
         _fill(self._device, devices_offered(names, chosen), chosen)
         self._device.blockSignals(False)
-        say(self._found, f"{len(names)} found" if names else "none found")
+        say(self._found, tr("{n} found").format(n=len(names)) if names else tr("none found"))
 
     def _allow_device(self) -> None:
         by_name = self._speaker.currentData() in WITH_DEVICE
@@ -91,13 +92,13 @@ class SoundChoices(QWidget):
         grid.setHorizontalSpacing(look.sizes.title)
         grid.setVerticalSpacing(round(look.sizes.body * 0.9))
         rows: tuple[tuple[str, QWidget], ...] = (
-            ("Played by", self._speaker),
-            ("Output", self._device),
-            ("What is said", self._cues),
-            ("Language of what is said", self._language),
-            ("Loudness of tones", self._tones),
-            ("Loudness of the voice", self._voice),
-            ("No sound at all", self._mute),
+            (tr("Played by"), self._speaker),
+            (tr("Output"), self._device),
+            (tr("What is said"), self._cues),
+            (tr("Language of what is said"), self._language),
+            (tr("Loudness of tones"), self._tones),
+            (tr("Loudness of the voice"), self._voice),
+            (tr("No sound at all"), self._mute),
         )
         places = (0, 1, 3, 4, 5, 6, 7)
         for row, (words, part) in zip(places, rows, strict=True):

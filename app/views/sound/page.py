@@ -15,13 +15,13 @@ from app.views.lettering import Weight
 from app.views.sound.choices import SoundChoices
 from app.views.sound.words import latency_words, overruled_words
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.plain import card, label, quiet_button, say, strong_button
 
 if TYPE_CHECKING:
     from app.audio.trial import Heard, Trial
 
-TEST, STOP_TEST = "Test", "Stop the test"
-MUTED = "Muted: nothing is heard of it."
+TEST, STOP_TEST = message("Test"), message("Stop the test")
 
 
 class SoundPage(QWidget):
@@ -49,7 +49,7 @@ class SoundPage(QWidget):
         self._looks, self._trials = Errands("sound devices", self), Errands("sound trial", self)
         self._choices = SoundChoices(look, settings, self.look_for_devices)
         self._choices.changed.connect(self._say_overruled)
-        self._test = strong_button(look, TEST, self.test)
+        self._test = strong_button(look, tr(TEST), self.test)
         self._told = label(look, pixels=look.sizes.heading, wrap=True)
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
         self._overruled = label(look, colour=look.scheme.notice, wrap=True)
@@ -85,7 +85,7 @@ class SoundPage(QWidget):
             return
         trial = self._trial = self._make_trial(self.chosen)
         self._say_test(STOP_TEST)
-        say(self._told, "Getting ready…")
+        say(self._told, tr("Getting ready…"))
         self._trials.run(trial.begin, partial(self._show_heard, muted=self.chosen.mute))
         self._trials.run(trial.wait, lambda _nothing: self._end_test())
 
@@ -119,7 +119,7 @@ class SoundPage(QWidget):
             self._trial.stop()
 
     def _show_heard(self, heard: "Heard", *, muted: bool) -> None:
-        say(self._told, MUTED if muted else f"Plays through {heard.speaker}.")
+        say(self._told, _heard_words(heard, muted=muted))
         self.show_notice("\n".join(heard.notices))
 
     def _end_test(self) -> None:
@@ -127,8 +127,8 @@ class SoundPage(QWidget):
         self._say_test(TEST)
 
     def _say_test(self, words: str) -> None:
-        self._test.setText(words)
-        self._test.setAccessibleName(words)
+        self._test.setText(tr(words))
+        self._test.setAccessibleName(tr(words))
 
     def _say_overruled(self) -> None:
         chosen = self.chosen
@@ -140,7 +140,7 @@ class SoundPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(side, side, side, round(side * 0.6))
         column.setSpacing(look.sizes.body)
-        column.addWidget(label(look, "Sound", pixels=look.sizes.display, weight=Weight.SEMIBOLD))
+        column.addWidget(label(look, tr("Sound"), pixels=look.sizes.display, weight=Weight.SEMIBOLD))
         row = QHBoxLayout()
         row.setSpacing(side)
         row.addWidget(self._choices, 7)
@@ -150,8 +150,8 @@ class SoundPage(QWidget):
         column.addWidget(self._overruled)
         foot = QHBoxLayout()
         foot.addStretch(1)
-        foot.addWidget(quiet_button(look, "Leave it as it was  (Esc)", self.left.emit))
-        foot.addWidget(strong_button(look, "Keep it  (Enter)", self.keep))
+        foot.addWidget(quiet_button(look, tr("Leave it as it was  (Esc)"), self.left.emit))
+        foot.addWidget(strong_button(look, tr("Keep it  (Enter)"), self.keep))
         column.addLayout(foot)
 
     def _trying(self) -> QVBoxLayout:
@@ -161,15 +161,15 @@ class SoundPage(QWidget):
         edge = round(look.sizes.body * 1.8)
         inner.setContentsMargins(edge, edge, edge, edge)
         inner.setSpacing(look.sizes.body)
-        about = "A rep on the left, then one on the right: lower, hold, lift. Played as chosen here."
-        inner.addWidget(label(look, "Hear it", pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
+        about = tr("A rep on the left, then one on the right: lower, hold, lift. Played as chosen here.")
+        inner.addWidget(label(look, tr("Hear it"), pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
         inner.addWidget(label(look, about, wrap=True))
         inner.addWidget(self._test)
         inner.addWidget(self._told)
         inner.addWidget(self._notice)
         inner.addSpacing(look.sizes.body)
         together = quiet_button(
-            look, "Set sound and picture together…", lambda: self.calibrate.emit(self.chosen)
+            look, tr("Set sound and picture together…"), lambda: self.calibrate.emit(self.chosen)
         )
         inner.addWidget(together)
         inner.addWidget(self._latency)
@@ -177,3 +177,9 @@ class SoundPage(QWidget):
         outer.addWidget(frame)
         outer.addStretch(1)
         return outer
+
+
+def _heard_words(heard: "Heard", *, muted: bool) -> str:
+    if muted:
+        return tr("Muted: nothing is heard of it.")
+    return tr("Plays through {speaker}.").format(speaker=heard.speaker)

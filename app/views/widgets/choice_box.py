@@ -5,6 +5,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from app.views.theme import Look
+from app.views.translation import tr
 
 RADIUS = 6
 
@@ -17,7 +18,7 @@ class ChoiceBox(QComboBox):
         self._look = look
         self._letters = letters
         self.setAccessibleName(name)
-        self.view().setAccessibleName(f"{name}, choices")
+        self.view().setAccessibleName(tr("{name}, choices").format(name=name))
         self.setMaxVisibleItems(16)
         self.currentTextChanged.connect(self.setToolTip)
 

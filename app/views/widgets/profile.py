@@ -17,6 +17,7 @@ from app.domain.tempo import Phase
 from app.views.contrast import mixed
 from app.views.lettering import Weight
 from app.views.theme import NEXT, Look
+from app.views.translation import tr
 from app.views.widgets.sheets import EDGE, sheet_of, sheet_starts
 
 NOW_AT = 0.29
@@ -49,7 +50,7 @@ class ProfileView(QWidget):
         self._ahead_ms = LEAST_AHEAD_MS
         self._pens: dict[tuple[tuple[Phase, bool] | None, float, float], QPen] = {}
         self._number_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
-        self.setAccessibleName("Profile of the rep")
+        self.setAccessibleName(tr("Profile of the rep"))
 
     def sizeHint(self) -> QSize:
         """Give a size that shows a rep in a window of its own."""

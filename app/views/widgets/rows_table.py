@@ -27,6 +27,7 @@ from PySide6.QtWidgets import (
 
 from app.views.lettering import Weight
 from app.views.theme import Look, Scheme
+from app.views.translation import tr
 from app.views.widgets.rows_model import Index, Role, RowsModel
 
 EDGE = 4
@@ -89,7 +90,7 @@ class RowsTable(QTableView):
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header = self.horizontalHeader()
-        header.setAccessibleName(f"{name}, titles")
+        header.setAccessibleName(tr("{name}, titles").format(name=name))
         header.setHighlightSections(False)
         header.setSortIndicatorClearable(False)
         header.setMinimumSectionSize(LEAST_WIDTH // 2)
