@@ -8,7 +8,7 @@ import json
 import sqlite3
 from collections.abc import Sequence
 from contextlib import closing
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime, time
 from hashlib import sha256
 from pathlib import Path
 from typing import Any
@@ -17,7 +17,8 @@ from app.domain.correctable import Subject
 from app.domain.corrections import Change, Target
 from app.domain.keeping import Device, DeviceKind, Note, Rating, RatingKind, Result, Setting
 from app.domain.plan import Side
-from app.domain.readiness import Readiness
+from app.domain.planned import PlannedSession
+from app.domain.readiness import Decision, Readiness
 from app.store.answers import Kept
 from app.store.database import open_database
 from app.store.encoding import encode
@@ -80,7 +81,8 @@ def _keep_beside(path: Path, runs: Sequence[Invented]) -> None:
 
     things: list[Kept] = [
         Readiness(
-            name(1), whose, AT, ZONE, 3, 2, 4, 5, 1, "shoulder", Side.LEFT, False, False, "slept late", run
+            *(name(1), whose, AT, ZONE, 3, 2, 4, 5, 1, "shoulder", Side.LEFT, False, False, "slept late"),
+            *(run, Decision.SPOKEN),
         ),
         Rating(name(2), run, RatingKind.NEXT_MORNING_PAIN, 2, AT, ZONE, "shoulder", Side.LEFT, "stiff"),
         Note(name(3), whose, "Shoulder drops at the end.", "Coach", AT, ZONE, run),
@@ -91,6 +93,12 @@ def _keep_beside(path: Path, runs: Sequence[Invented]) -> None:
     with open_database(path, random_bytes=bytes) as database:
         for thing in things:
             database.answers.keep(thing)
+        until = date(2026, 2, 24)
+        day = date(2026, 1, 27)
+        database.planned.keep(
+            PlannedSession(name(7), whose, "Landing control", day, AT, ZONE, time(18), until, "landing.toml")
+        )
+        database.planned.excuse(name(7), day, "at school", AT, ZONE)
         target = Target(Subject.RUN, run)
         database.corrections.correct(Change(target, "session_rpe", 9, "Coach", "misheard", AT, ZONE))
 

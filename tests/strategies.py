@@ -8,6 +8,7 @@ from functools import cache
 from hypothesis import strategies as st
 
 from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
+from app.domain.grouping import Form, Grouping
 from app.domain.length import session_ms
 from app.domain.plan import (
     LEAST_LEAD_IN_MS,
@@ -25,12 +26,14 @@ from app.domain.plan import (
 )
 from app.domain.records import (
     BoutBegan,
+    BoutChosen,
     BoutEnded,
     BoutOutcome,
     BoutPrescribed,
     BoutRated,
     Fact,
     FaultMarked,
+    LoadUsed,
     Paused,
     PauseReason,
     RepDone,
@@ -44,6 +47,7 @@ from app.domain.records import (
     RunSummary,
     SessionRated,
     SkipReason,
+    TakenBack,
 )
 from app.domain.tempo import Begins, Tempo
 from tests.summaries import SQUAD, summary
@@ -166,6 +170,8 @@ def exercises() -> st.SearchStrategy[Exercise]:
         words=st.sampled_from([Words(), ALL_WORDS]) | st.builds(Words, word, word, word, go=word),
         picture=st.sampled_from([None, "figures/a.svg", "~b.png"]),
         stop_if=few,
+        easier=st.none() | texts(),
+        harder=st.none() | texts(),
     )
     return any_exercise.map(_without_sides_that_cannot_alternate)
 
@@ -183,25 +189,51 @@ def stages() -> st.SearchStrategy[Stage]:
     return st.builds(Stage, texts(), st.sampled_from(StageKind), inside)
 
 
+@st.composite
+def groupings(draw: st.DrawFn, names: tuple[str, ...]) -> Grouping:
+    """Any way a group may do a plan of these exercises."""
+    chosen = st.lists(st.sampled_from(names), max_size=12, unique=True).map(tuple)
+    windows, changes = lengths(10_000, 600_000), lengths(5_000, 600_000)
+    return Grouping(
+        draw(st.sampled_from(Form)),
+        draw(windows),
+        draw(changes),
+        draw(st.integers(1, 20)),
+        draw(chosen),
+        draw(st.none() | st.integers(1, 40)),
+        draw(lengths(0, 600_000)),
+    )
+
+
+def _grouped(plan: Plan) -> st.SearchStrategy[Plan]:
+    names = tuple(exercise.name for stage in plan.stages for exercise in stage.exercises)
+    return st.just(plan) | groupings(names).map(lambda group: replace(plan, group=group))
+
+
 @cache
 def plans() -> st.SearchStrategy[Plan]:
     """Any plan that a plan file may hold, of one to three stages."""
-    return st.builds(
-        Plan,
-        title=texts(),
-        stages=st.lists(stages(), min_size=1, max_size=3).map(tuple),
-        author=st.none() | texts(),
-        level=st.sampled_from(Level),
-        order=st.sampled_from(StageOrder),
-        lead_in_ms=lengths(LEAST_LEAD_IN_MS, 15_000),
-        changeover_ms=lengths(0, 90_000),
-        side_change_ms=lengths(0, 30_000),
-        fast_ms=lengths(100, 3_000),
-    ).filter(lambda plan: session_ms(plan) <= LONGEST_SESSION_MS)
+    return (
+        st.builds(
+            Plan,
+            title=texts(),
+            stages=st.lists(stages(), min_size=1, max_size=3).map(tuple),
+            author=st.none() | texts(),
+            level=st.sampled_from(Level),
+            order=st.sampled_from(StageOrder),
+            lead_in_ms=lengths(LEAST_LEAD_IN_MS, 15_000),
+            changeover_ms=lengths(0, 90_000),
+            side_change_ms=lengths(0, 30_000),
+            fast_ms=lengths(100, 3_000),
+        )
+        .filter(lambda plan: session_ms(plan) <= LONGEST_SESSION_MS)
+        .flatmap(_grouped)
+    )
 
 
 RATINGS = st.none() | st.integers(0, 10)
 NOTES = st.none() | st.text(max_size=12)
+LOADS = st.integers(0, 1_000_000).map(lambda grams: str(Decimal(grams) / 1000))
 SIDES = st.sampled_from(Side)
 _TIMES = st.integers(0, 6 * 3_600_000)
 _SMALL = st.integers(0, 300)
@@ -225,6 +257,9 @@ def any_fact() -> st.SearchStrategy[Fact]:
         st.builds(RestExtended, number, bout, number),
         st.builds(RunEnded, number, st.sampled_from(RunOutcome)),
         st.builds(SessionRated, number, RATINGS, st.none() | number, NOTES),
+        st.builds(LoadUsed, number, bout, attempt, LOADS),
+        st.builds(TakenBack, number, bout, attempt),
+        st.builds(BoutChosen, number, bout),
     )
 
 
@@ -312,9 +347,9 @@ def _afterwards(draw: st.DrawFn, bout: int, attempt: int) -> list[Fact]:
 
 
 def _answers(bout: int, attempt: int) -> st.SearchStrategy[Fact]:
-    return st.builds(
-        BoutRated, _TIMES, st.integers(0, bout), st.just(attempt), st.none() | _SMALL, RATINGS, RATINGS, NOTES
-    )
+    bouts, of = st.integers(0, bout), st.just(attempt)
+    rated = st.builds(BoutRated, _TIMES, bouts, of, st.none() | _SMALL, RATINGS, RATINGS, NOTES)
+    return rated | st.builds(LoadUsed, _TIMES, bouts, of, LOADS) | st.builds(TakenBack, _TIMES, bouts, of)
 
 
 def headers() -> st.SearchStrategy[RunHeader]:

@@ -7,11 +7,13 @@ from hypothesis import strategies as st
 from app.domain.table import Table
 from app.domain.values import (
     Choice,
+    Clock,
     Day,
     Decimals,
     Digest,
     Flag,
     Kind,
+    Load,
     Moment,
     Name,
     Number,
@@ -33,6 +35,8 @@ _OF_KIND: dict[type[Kind], st.SearchStrategy[Plain]] = {
     Digest: st.binary(min_size=32, max_size=32).map(bytes.hex),
     Day: st.dates(date(1900, 1, 1), date(2200, 12, 31)).map(str),
     Moment: st.datetimes(_FIRST, _LAST, timezones=st.just(UTC)).map(moment_text),
+    Clock: st.times().map(lambda at: f"{at:%H:%M}"),
+    Load: st.decimals(0, 1000, places=2).map(str),
     Decimals: st.decimals(-1000, 1000, places=2).map(str),
 }
 

@@ -1,9 +1,12 @@
 """What an answer may be: bounds of numbers, lengths of texts, moments that say in which zone they are."""
 
+import re
 from datetime import datetime
 from decimal import Decimal, InvalidOperation
 
 LONGEST_TEXT = 4_000
+HEAVIEST_KG = 1_000
+_LOAD = re.compile(r"[0-9]{1,4}(\.[0-9]{1,3})?")
 _PLAIN = {"\n", "\t"}
 
 
@@ -38,3 +41,11 @@ def decimal_text(name: str, value: object) -> None:
         finite = False
     if not finite:
         raise ValueError(f"{name} is a number written in decimals, not {value!r}")
+
+
+def load_text(name: str, value: object) -> None:
+    """Raise ValueError unless a value is unknown or a load in kg, 0 to 1000 in at most three decimals."""
+    if value is None:
+        return
+    if not isinstance(value, str) or not _LOAD.fullmatch(value) or Decimal(value) > HEAVIEST_KG:
+        raise ValueError(f"{name} is a load from 0 to {HEAVIEST_KG} kg such as 12.5, not {value!r}")

@@ -5,8 +5,9 @@ from datetime import UTC, date, datetime
 from enum import StrEnum
 from typing import Any
 
-from app.domain.checks import decimal_text, in_range, moment, short_text
+from app.domain.checks import decimal_text, in_range, load_text, moment, short_text
 from app.domain.plan import Side
+from app.domain.readiness import Decision
 
 Value = int | str | bool | tuple[str, ...] | None
 """A value as it is corrected: moments and dates as ISO 8601 text, the moments in UTC."""
@@ -54,7 +55,7 @@ def as_value(native: object) -> Value:
         return utc_text(native)
     if isinstance(native, date):
         return native.isoformat()
-    if isinstance(native, Side):
+    if isinstance(native, Side | Decision):
         return native.value
     return native  # type: ignore[return-value]
 
@@ -98,6 +99,11 @@ def _maybe_side(name: str, value: Value) -> None:
         _side(name, value)
 
 
+def _maybe_decision(name: str, value: Value) -> None:
+    if value is not None and value not in [decision.value for decision in Decision]:
+        raise ValueError(f"{name} is spoken or skipped, not {value!r}")
+
+
 def _moment(name: str, value: Value) -> None:
     try:
         canonical = isinstance(value, str) and utc_text(datetime.fromisoformat(value)) == value
@@ -133,6 +139,7 @@ _NATIVE: dict[str, Callable[[Any], object]] = {
     "consent_on": date.fromisoformat,
     "side": Side,
     "pain_side": Side,
+    "decision": Decision,
 }
 
 _ITEM, _TEN = _number(1, 7), _number(0, 10)
@@ -145,7 +152,13 @@ FIELDS: dict[Subject, dict[str, _Check]] = {
         "session_rpe": _TEN,
         "note": _words,
     },
-    Subject.BOUT: {"reps_stated": _number(0, MOST_REPS), "rpe": _TEN, "pain": _TEN, "note": _words},
+    Subject.BOUT: {
+        "reps_stated": _number(0, MOST_REPS),
+        "rpe": _TEN,
+        "pain": _TEN,
+        "note": _words,
+        "load_kg": load_text,
+    },
     Subject.REP: {"missed": _yes_or_no, "faults": _faults},
     Subject.READINESS: {
         "at": _moment,
@@ -158,6 +171,7 @@ FIELDS: dict[Subject, dict[str, _Check]] = {
         "pain_side": _maybe_side,
         "changed": _maybe,
         "red_flag": _maybe,
+        "decision": _maybe_decision,
         "note": _words,
     },
     Subject.RATING: {"at": _moment, "value": _TEN, "place": _words, "side": _maybe_side, "note": _words},

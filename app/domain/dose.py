@@ -1,6 +1,7 @@
 """Dose: how much of an exercise is prescribed. Exactly one kind an exercise; all lengths in whole ms."""
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from app.domain.tempo import Begins, Tempo
 
@@ -77,9 +78,35 @@ class WorkTime:
     work: Band
 
 
+class DoseKind(StrEnum):
+    """The kinds of dose, in a word."""
+
+    TEMPO = "tempo"
+    HOLD = "hold"
+    STICK = "stick"
+    SIGNAL = "signal"
+    OWN_PACE = "own_pace"
+    WORK = "work"
+
+
 Dose = TempoReps | HoldReps | StickReps | SignalReps | OwnPaceReps | WorkTime
 
 
 def rep_band(dose: Dose) -> Band:
     """The reps prescribed a bout (to each side); timed work counts as one."""
     return Band.exactly(1) if isinstance(dose, WorkTime) else dose.reps
+
+
+_KINDS = {
+    TempoReps: DoseKind.TEMPO,
+    HoldReps: DoseKind.HOLD,
+    StickReps: DoseKind.STICK,
+    SignalReps: DoseKind.SIGNAL,
+    OwnPaceReps: DoseKind.OWN_PACE,
+    WorkTime: DoseKind.WORK,
+}
+
+
+def kind_of(dose: Dose) -> DoseKind:
+    """Of which kind a dose is."""
+    return _KINDS[type(dose)]

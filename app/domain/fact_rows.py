@@ -7,11 +7,13 @@ from typing import Any
 from app.domain.plan import Side
 from app.domain.records import (
     BoutBegan,
+    BoutChosen,
     BoutEnded,
     BoutOutcome,
     BoutRated,
     Fact,
     FaultMarked,
+    LoadUsed,
     Paused,
     PauseReason,
     RepDone,
@@ -23,8 +25,9 @@ from app.domain.records import (
     RunOutcome,
     SessionRated,
     SkipReason,
+    TakenBack,
 )
-from app.domain.values import LONGEST_NAME, MOST_MS, Choice, Kind, Plain, Row, Text, Whole
+from app.domain.values import LONGEST_NAME, MOST_MS, Choice, Kind, Load, Plain, Row, Text, Whole
 
 MOST_BOUTS = 100_000
 MOST_REPS = 100_000
@@ -44,6 +47,9 @@ FACT_WORDS: dict[str, type[Fact]] = {
     "rest_extended": RestExtended,
     "run_ended": RunEnded,
     "session_rated": SessionRated,
+    "taken_back": TakenBack,
+    "bout_chosen": BoutChosen,
+    "load_used": LoadUsed,
 }
 """What happened, in a word, and the fact that it names."""
 
@@ -66,6 +72,7 @@ _NAMED: dict[str, Kind] = {
     "note": Text(),
     "by_ms": _LAPSE,
     "lag_ms": _LAPSE,
+    "load_kg": Load(),
 }
 _WORDED: dict[tuple[type[Fact], str], type[StrEnum]] = {
     (BoutEnded, "outcome"): BoutOutcome,

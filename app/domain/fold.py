@@ -12,19 +12,22 @@ from app.domain.records import (
     BoutRecord,
     Fact,
     FaultMarked,
+    LoadUsed,
     RepDone,
     RepMissed,
     RepRecord,
     RunEnded,
     RunOutcome,
     SessionRated,
+    TakenBack,
 )
 
 UNNAMED_FAULT = ""
 """Stands in a rep's record for a fault that was marked without choosing a name."""
 
-BoutFact = BoutBegan | RepDone | RepMissed | FaultMarked | BoutEnded | BoutRated
+BoutFact = BoutBegan | RepDone | RepMissed | FaultMarked | BoutEnded | BoutRated | LoadUsed | TakenBack
 _WORK = (BoutBegan, RepDone, RepMissed, BoutEnded)
+_SAID = (FaultMarked, BoutRated, LoadUsed)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +77,43 @@ def fold_closing(facts: Iterable[Fact], so_far: Closing | None = None) -> Closin
     return closing
 
 
+def as_meant(facts: Iterable[Fact]) -> tuple[Fact, ...]:
+    """The facts that count: without marks and answers that were taken back, and without the taking back.
+
+    A `TakenBack` that nothing is left for takes back nothing.
+    """
+    kept: list[Fact | None] = []
+    said: dict[tuple[int, int], list[int]] = {}
+    for fact in facts:
+        if isinstance(fact, TakenBack):
+            if places := said.get(_key(fact)):
+                kept[places.pop()] = None
+            continue
+        if isinstance(fact, _SAID):
+            said.setdefault(_key(fact), []).append(len(kept))
+        kept.append(fact)
+    return tuple(fact for fact in kept if fact is not None)
+
+
+def standing(records: Iterable[BoutRecord]) -> dict[int, BoutRecord]:
+    """By bout the attempt that counts: the last that was done or ended early by the athlete.
+
+    Where there is none, the one with the most reps done, the later of two alike. So an attempt that was
+    broken off or left out never stands before one that came to its end.
+    """
+    found: dict[int, BoutRecord] = {}
+    for record in records:
+        before = found.get(record.bout)
+        if before is None or _rank(record) >= _rank(before):
+            found[record.bout] = record
+    return found
+
+
+def _rank(record: BoutRecord) -> tuple[int, int, int]:
+    ended = record.outcome in (BoutOutcome.DONE, BoutOutcome.ENDED_EARLY)
+    return (1, 0, record.attempt) if ended else (0, record.reps_done, record.attempt)
+
+
 def _by_attempt(facts: Iterable[Fact]) -> dict[tuple[int, int], list[BoutFact]]:
     found: dict[tuple[int, int], list[BoutFact]] = {}
     for fact in facts:
@@ -92,6 +132,7 @@ def _worked(facts: Iterable[BoutFact]) -> bool:
 
 def _fold(facts: Sequence[BoutFact]) -> BoutRecord:
     """The record of one attempt out of its own facts."""
+    facts = [fact for fact in as_meant(facts) if isinstance(fact, BoutFact)]
     work = [fact for fact in facts if isinstance(fact, _WORK)]
     if not work:
         raise ValueError("nothing was done of this attempt")
@@ -110,6 +151,8 @@ def _fold(facts: Sequence[BoutFact]) -> BoutRecord:
             record = replace(record, outcome=fact.outcome, ended_ms=fact.at_ms, reason=fact.reason, note=note)
         elif isinstance(fact, BoutRated):
             record = _answered(record, fact)
+        elif isinstance(fact, LoadUsed):
+            record = replace(record, load_kg=fact.load_kg)
     return record
 
 

@@ -1,6 +1,8 @@
 """The prescription: what every bout of a timeline asks for, as it is kept with a run."""
 
-from app.domain.plan import Side
+from app.domain.dose import kind_of, rep_band
+from app.domain.figures import set_tut_ms
+from app.domain.plan import Exercise, Side
 from app.domain.records import BoutPrescribed
 from app.domain.timeline import Bout, Timeline
 
@@ -25,7 +27,14 @@ def _prescribed(timeline: Timeline, bout: Bout) -> BoutPrescribed:
         work_ms=bout.work_ms,
         contacts_per_rep=stage.contacts_per_rep(exercise),
         load_kg=_load_text(bout),
+        dose=kind_of(exercise.dose),
+        rep_tut_ms=_rep_tut_ms(timeline, exercise),
     )
+
+
+def _rep_tut_ms(timeline: Timeline, exercise: Exercise) -> int | None:
+    tut = set_tut_ms(exercise, timeline.plan.fast_ms)
+    return None if tut is None else tut // rep_band(exercise.dose).high
 
 
 def _load_text(bout: Bout) -> str | None:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import datetime
+from enum import StrEnum
 
 from app.domain.checks import in_range, moment, short_text
 from app.domain.plan import Side
@@ -12,13 +13,21 @@ ITEMS = ("sleep", "fatigue", "stress", "soreness")
 LEAST, MOST = 1, 7
 
 
+class Decision(StrEnum):
+    """What somebody chose to whom the session was not to be led, for their pain or a red flag."""
+
+    SPOKEN = "spoken"
+    SKIPPED = "skipped"
+
+
 @dataclass(frozen=True, slots=True)
 class Readiness:
     """One athlete's answers, before the run `run_id` or before none. None is not answered, never nought.
 
     `id` is a UUIDv7 as text; `at` has a time zone and `zone` is the name of the local one. The four items are
     whole numbers 1-7, `pain` is 0-10 at `pain_place`, on `pain_side`. `changed` is the answer to whether
-    anything changed in their health, `red_flag` whether a sign is there with which nobody trains. Raises
+    anything changed in their health, `red_flag` whether a sign is there with which nobody trains,
+    `decision` what was chosen then: they have spoken to their practitioner, or skip the day. Raises
     ValueError for an answer that none of the questions allows.
     """
 
@@ -37,6 +46,7 @@ class Readiness:
     red_flag: bool | None = None
     note: str | None = None
     run_id: str | None = None
+    decision: Decision | None = None
 
     def __post_init__(self) -> None:
         for name in ITEMS:

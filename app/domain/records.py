@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from app.domain.dose import DoseKind
 from app.domain.plan import Side, StageKind
 
 
@@ -126,6 +127,33 @@ class BoutRated:
 
 
 @dataclass(frozen=True, slots=True)
+class LoadUsed:
+    """The load an athlete says they used in a bout, in kg as decimal text; a later one replaces it."""
+
+    at_ms: int
+    bout: int
+    attempt: int
+    load_kg: str
+
+
+@dataclass(frozen=True, slots=True)
+class TakenBack:
+    """The last mark or answer about an attempt was a mistake: it stays written and counts no more."""
+
+    at_ms: int
+    bout: int
+    attempt: int
+
+
+@dataclass(frozen=True, slots=True)
+class BoutChosen:
+    """The athlete chose to go on with a bout, where the plan leaves the order of its stages free."""
+
+    at_ms: int
+    bout: int
+
+
+@dataclass(frozen=True, slots=True)
 class Paused:
     """The run stands still from `at_ms`."""
 
@@ -184,6 +212,9 @@ Fact = (
     | RestExtended
     | RunEnded
     | SessionRated
+    | LoadUsed
+    | TakenBack
+    | BoutChosen
 )
 
 
@@ -210,6 +241,8 @@ class BoutPrescribed:
     """What a bout asked for, kept with the run so that it can be read without the plan. Lengths in ms.
 
     `low` and `high` are reps of the whole bout; `work_ms` is None for work at the athlete's own pace.
+    `rep_tut_ms` is the nominal time under tension of one rep, None where the dose defines none. It and `dose`
+    are None too in what was written down before they were kept.
     """
 
     bout: int
@@ -223,6 +256,8 @@ class BoutPrescribed:
     work_ms: int | None
     contacts_per_rep: int
     load_kg: str | None
+    dose: DoseKind | None = None
+    rep_tut_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,8 +282,8 @@ class RepRecord:
 class BoutRecord:
     """One attempt at one bout. None is unknown, never zero.
 
-    `corrected` names the fields that hold another value than the one first written, `missed` and `faults`
-    those of its reps.
+    `load_kg` is the load that was used, decimal text, as far as it was said. `corrected` names the fields
+    that hold another value than the one first written, `missed` and `faults` those of its reps.
     """
 
     bout: int
@@ -263,6 +298,7 @@ class BoutRecord:
     note: str | None = None
     reason: SkipReason | None = None
     corrected: frozenset[str] = frozenset()
+    load_kg: str | None = None
 
     @property
     def reps_done(self) -> int:
@@ -276,8 +312,9 @@ class RunSummary:
     """One run as a line of a list. None is unknown, never zero.
 
     `reps_prescribed` sums the lower bounds of all bouts; `reps_met` sums, bout by bout, what was done up
-    to that bound (last attempt of each bout); `reps_done` is all reps done, beyond the bound too.
-    `elapsed_ms` is None while the run has not ended; `outcome` None likewise. `session_rpe` is 0-10;
+    to that bound (the attempt that stands, see `fold.standing`); `reps_done` is all reps done, beyond the
+    bound too. `elapsed_ms` is None while the run has not ended; `outcome` None likewise. `session_rpe` is
+    0-10;
     `pain` is the highest stated in any bout. `corrected` names the figures that rest on a corrected value.
     `imported` marks a run from a list of past training: only its day is known, and nothing of its reps.
     """

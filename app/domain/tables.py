@@ -6,6 +6,7 @@ be taken in table by table.
 
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, FACTS, PLANS, PRESCRIBED, RUNS
 
 TABLES: tuple[Table, ...] = (
@@ -20,5 +21,7 @@ TABLES: tuple[Table, ...] = (
     RATINGS,
     RESULTS,
     NOTES,
+    PLANNED,
+    PLANNED_CHANGES,
     CORRECTIONS,
 )

@@ -4,7 +4,7 @@ from app.domain.correctable import Subject
 from app.domain.fact_rows import MOST_BOUTS, MOST_REPS, SCALE
 from app.domain.keeping import DeviceKind, RatingKind
 from app.domain.plan import Side
-from app.domain.readiness import LEAST, MOST
+from app.domain.readiness import LEAST, MOST, Decision
 from app.domain.table import Column, Table
 from app.domain.values import Choice, Decimals, Flag, Moment, Name, Text, Whole, Words
 
@@ -48,6 +48,12 @@ READINESS = Table(
         Column("changed", Flag(), "Whether anything changed in their health.", unknown=True),
         Column("red_flag", Flag(), "Whether a sign is there with which nobody trains.", unknown=True),
         _NOTE,
+        Column(
+            "decision",
+            Choice(tuple(Decision)),
+            "What was chosen where no session was to be led: spoken to their practitioner, or skipped.",
+            unknown=True,
+        ),
     ),
     ("id",),
     {"athlete": "athletes", "run": "runs"},

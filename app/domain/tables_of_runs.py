@@ -1,5 +1,6 @@
 """The tables of people, plans and runs, and of what happened in them."""
 
+from app.domain.dose import DoseKind
 from app.domain.fact_rows import FACT_KINDS, FACT_WORDS, MOST_BOUTS, MOST_REPS
 from app.domain.plan import Side, StageKind
 from app.domain.table import Column, Table
@@ -65,6 +66,13 @@ PRESCRIBED = Table(
         Column("work_ms", Whole(), "The length of the work in ms; unknown at one's own pace.", unknown=True),
         Column("contacts_per_rep", Whole(0, MOST_REPS), "Contacts a rep."),
         Column("load_kg", Text(40), "The load in kg as it was written.", unknown=True),
+        Column("dose", Choice(tuple(DoseKind)), "The kind of dose.", unknown=True),
+        Column(
+            "rep_tut_ms",
+            Whole(),
+            "The nominal time under tension of one rep in ms, where the dose defines one.",
+            unknown=True,
+        ),
     ),
     ("prescription", "bout"),
 )
@@ -105,6 +113,7 @@ _FACT_ABOUT = {
     "note": "What was noted.",
     "by_ms": "By how much a rest was made longer, in ms.",
     "lag_ms": "How long after the end of the run the answer came, in ms.",
+    "load_kg": "The load that was used, in kg as it was said.",
 }
 FACTS = Table(
     "facts",

@@ -11,8 +11,8 @@ from datetime import UTC, date, datetime
 from typing import Protocol
 from uuid import UUID
 
+from app.domain.checks import HEAVIEST_KG, load_text, short_text
 from app.domain.checks import LONGEST_TEXT as SHORT_TEXT
-from app.domain.checks import short_text
 
 Plain = str | int | float | bool | None
 Row = dict[str, Plain]
@@ -29,6 +29,8 @@ _DECIMAL = re.compile(r"-?[0-9]{1,18}(\.[0-9]{1,18})?([eE][-+]?[0-9]{1,3})?")
 _MOMENT = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{6})?Z")
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _DIGEST = re.compile(r"[0-9a-f]{64}")
+_CLOCK = re.compile(r"([01][0-9]|2[0-3]):[0-5][0-9]")
+_NO_LOAD = f"must be a load from 0 to {HEAVIEST_KG} kg such as 12.5"
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
@@ -133,6 +135,25 @@ class Decimals:
 
 
 @dataclass(frozen=True, slots=True)
+class Load:
+    """A load in kg as text, with every decimal that was written."""
+
+    def check(self, value: Plain) -> str:
+        """The load as it was written."""
+        try:
+            load_text("it", value)
+        except ValueError as error:
+            raise ValueError(_NO_LOAD) from error
+        if value is None:
+            raise ValueError(_NO_LOAD)
+        return str(value)
+
+    def read(self, text: str) -> str:
+        """The load as it was written."""
+        return self.check(text)
+
+
+@dataclass(frozen=True, slots=True)
 class Choice:
     """One of a few words."""
 
@@ -195,6 +216,21 @@ class Digest:
 
     def read(self, text: str) -> str:
         """The digits."""
+        return self.check(text)
+
+
+@dataclass(frozen=True, slots=True)
+class Clock:
+    """A time of day, `18:30`."""
+
+    def check(self, value: Plain) -> str:
+        """The time of day."""
+        if not isinstance(value, str) or not _CLOCK.fullmatch(value):
+            raise ValueError("must be a time of day such as 18:30")
+        return value
+
+    def read(self, text: str) -> str:
+        """The time of day."""
         return self.check(text)
 
 

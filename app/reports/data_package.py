@@ -7,14 +7,17 @@ import json
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+from app.domain.checks import HEAVIEST_KG
 from app.domain.table import Column, Table
 from app.domain.values import (
     Choice,
+    Clock,
     Day,
     Decimals,
     Digest,
     Flag,
     Kind,
+    Load,
     Moment,
     Name,
     Number,
@@ -39,6 +42,8 @@ _TYPES: dict[type[Kind], str] = {
     Moment: "datetime",
     Day: "date",
     Decimals: "number",
+    Load: "number",
+    Clock: "string",
     Text: "string",
     Words: "string",
     Choice: "string",
@@ -107,6 +112,10 @@ def _field(column: Column) -> dict[str, Any]:
             constraints |= {"enum": list(among)}
         case Digest():
             constraints |= {"pattern": "[0-9a-f]{64}"}
+        case Clock():
+            constraints |= {"pattern": "([01][0-9]|2[0-3]):[0-5][0-9]"}
+        case Load():
+            constraints |= {"minimum": 0, "maximum": HEAVIEST_KG}
         case _:
             pass
     field = {"name": column.name, "type": _TYPES[type(kind)], "description": column.about}

@@ -9,7 +9,7 @@ from app.domain.fold import UNNAMED_FAULT
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutOutcome, BoutPrescribed, BoutRecord, RunOutcome, RunSummary, SkipReason
 from app.domain.table import Column, Table
-from app.domain.values import LONGEST_NAME, MOST_MS, Choice, Flag, Name, Number, Row, Text, Whole
+from app.domain.values import LONGEST_NAME, MOST_MS, Choice, Flag, Load, Name, Number, Row, Text, Whole
 
 _COUNT = Whole(0, MOST_MS)
 _SCALE = Whole(0, 10)
@@ -68,6 +68,7 @@ BOUTS = Table(
         Column("ended_ms", _COUNT, "When it was over."),
         Column("rpe", _SCALE, "Exertion, 0 to 10.", unknown=True),
         Column("pain", _SCALE, "Pain, 0 to 10.", unknown=True),
+        Column("load_used_kg", Load(), "The load that was used, in kg as it was said.", unknown=True),
         Column("reason", Choice(tuple(SkipReason)), "Why it was left out.", unknown=True),
         Column("note", Text(), "What was noted.", unknown=True),
         Column("corrected", Text(), "Which of these hold another value than at first.", unknown=True),
@@ -184,6 +185,7 @@ def _bout(asked: BoutPrescribed, record: BoutRecord) -> Row:
         "ended_ms": record.ended_ms,
         "rpe": record.rpe,
         "pain": record.pain,
+        "load_used_kg": record.load_kg,
         "reason": None if record.reason is None else record.reason.value,
         "note": record.note,
         "corrected": _named(record.corrected),

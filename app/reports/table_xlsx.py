@@ -6,7 +6,7 @@ from typing import Any
 
 from app.domain.errors import MissingExtraError, PacewrightError
 from app.domain.table import Column, Table
-from app.domain.values import Decimals, Plain, Row
+from app.domain.values import Decimals, Load, Plain, Row
 
 MOST_ROWS = 1_048_575
 """Of a sheet, beside its heading. Source: Microsoft, Excel specifications and limits."""
@@ -75,7 +75,7 @@ def _write(sheet: Any, line: int, place: int, column: Column, value: Plain) -> N
         return
     if isinstance(value, bool):
         sheet.write_boolean(line, place, value)
-    elif isinstance(value, int | float) or isinstance(column.kind, Decimals):
+    elif isinstance(value, int | float) or isinstance(column.kind, Decimals | Load):
         sheet.write_number(line, place, float(value))
     else:
         sheet.write_string(line, place, _fitting(value))

@@ -5,18 +5,19 @@ from dataclasses import dataclass, fields
 from enum import StrEnum
 from typing import Any, TypeVar
 
-from sqlalchemy import ColumnElement, Connection, RowMapping, insert, select
+from sqlalchemy import ColumnElement, Connection, RowMapping, insert, or_, select
 
 from app.domain.correctable import Subject
 from app.domain.corrected import Held, corrected
 from app.domain.corrections import Target, history
 from app.domain.keeping import Device, DeviceKind, Note, Person, Rating, RatingKind, Result, Setting
 from app.domain.plan import Side
-from app.domain.readiness import Readiness
+from app.domain.readiness import Decision, Readiness
 from app.store.correction_rows import corrections_about
 from app.store.later_rows import DeviceRow, NoteRow, RatingRow, ReadinessRow, ResultRow, SettingRow
 from app.store.link import Link
 from app.store.people import RandomBytes, athlete_made
+from app.store.planned_rows import PlannedRow
 from app.store.rows import AthleteRow, Row, RunCourseRow
 
 Kept = Readiness | Rating | Note | Result | Device | Setting
@@ -33,7 +34,7 @@ class _Place:
 
 
 _PLACES: dict[type[Any], _Place] = {
-    Readiness: _Place(ReadinessRow, Subject.READINESS, (("pain_side", Side),)),
+    Readiness: _Place(ReadinessRow, Subject.READINESS, (("pain_side", Side), ("decision", Decision))),
     Rating: _Place(RatingRow, Subject.RATING, (("kind", RatingKind), ("side", Side))),
     Note: _Place(NoteRow, Subject.NOTE),
     Result: _Place(ResultRow, Subject.RESULT, (("side", Side),)),
@@ -92,10 +93,10 @@ class Answers:
         return found[-1].thing.value if found else None
 
     def people(self) -> tuple[Person, ...]:
-        """Everybody who has a run that began or said anything, in the order of the alphabet."""
-        known = (RunCourseRow.athlete_id, ReadinessRow.athlete_id, NoteRow.athlete_id, ResultRow.athlete_id)
-        spoken_of = [AthleteRow.id.in_(select(column)) for column in known]
-        query = select(AthleteRow.__table__).where(spoken_of[0] | spoken_of[1] | spoken_of[2] | spoken_of[3])
+        """Everybody who has begun a run, said anything or has something planned, in alphabetical order."""
+        known = (RunCourseRow, ReadinessRow, NoteRow, ResultRow, PlannedRow)
+        spoken_of = [AthleteRow.id.in_(select(rows.athlete_id)) for rows in known]
+        query = select(AthleteRow.__table__).where(or_(*spoken_of))
         with self._link.reading() as connection:
             people = [Person(**row) for row in connection.execute(query).mappings()]
         return tuple(sorted(people, key=lambda person: (person.name.casefold(), person.name, person.id)))

@@ -8,6 +8,7 @@ from app.domain.correctable import Subject
 from app.domain.corrections import Correction, Target, history
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, RUNS
 from app.domain.values import Plain, Row
 from app.store.correction_rows import NAMES_AN_ATHLETE
@@ -36,7 +37,7 @@ def leave_out_erased(incoming: Incoming, marks: frozenset[bytes]) -> int:
     for run in runs:
         incoming.courses.pop(run, None)
     gone = people | runs
-    for table in (READINESS, RATINGS, RESULTS, NOTES):
+    for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED_CHANGES, PLANNED):
         gone |= _drop(
             incoming, table, lambda row: row.get("athlete") in people or row.get("run") in runs, "id"
         )

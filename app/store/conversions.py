@@ -8,6 +8,8 @@ from typing import Any
 
 from sqlalchemy import RowMapping
 
+from app.analysis.tempo_kept import TempoCount, tempo_of
+from app.domain.dose import DoseKind
 from app.domain.fold import Closing
 from app.domain.plan import Side, StageKind
 from app.domain.records import (
@@ -19,6 +21,10 @@ from app.domain.records import (
 )
 
 Columns = dict[str, Any]
+_ADDED_LATER = {"dose", "rep_tut_ms"}
+"""Fields of a prescription that those written before them do not have."""
+_WITH_TEMPO = (DoseKind.TEMPO, DoseKind.HOLD)
+"""Doses whose reps have a tempo that can be kept."""
 
 
 def plan_columns(header: RunHeader) -> Columns:
@@ -30,9 +36,15 @@ def plan_columns(header: RunHeader) -> Columns:
 def prescription_columns(prescribed: Sequence[BoutPrescribed]) -> tuple[Columns, list[Columns]]:
     """The row of a prescription, named by its content, and the rows of its bouts."""
     bouts = [asdict(bout) for bout in prescribed]
-    name = sha256(json.dumps(bouts, sort_keys=True).encode()).digest()
+    said = [{name: each[name] for name in each if _is_said(name, each[name])} for each in bouts]
+    name = sha256(json.dumps(said, sort_keys=True).encode()).digest()
     parent: Columns = {"hash": name, "low": sum(bout.low for bout in prescribed)}
     return parent, [{"prescription_hash": name, **bout} for bout in bouts]
+
+
+def _is_said(name: str, value: object) -> bool:
+    """Whether a field goes into the hash: one that was added later only where it is known."""
+    return value is not None or name not in _ADDED_LATER
 
 
 def as_prescribed(columns: RowMapping) -> BoutPrescribed:
@@ -40,11 +52,15 @@ def as_prescribed(columns: RowMapping) -> BoutPrescribed:
     kept = {name: value for name, value in columns.items() if name != "prescription_hash"}
     kept["stage_kind"] = StageKind(kept["stage_kind"])
     kept["side"] = Side(kept["side"])
+    if kept.get("dose") is not None:
+        kept["dose"] = DoseKind(kept["dose"])
     return BoutPrescribed(**kept)
 
 
-def record_columns(record: BoutRecord) -> Columns:
-    """The figures of one attempt at one bout."""
+def record_columns(record: BoutRecord, asked: BoutPrescribed | None) -> Columns:
+    """The figures of one attempt at one bout; what it asked for is None where that is lost."""
+    tempo = _tempo(record, asked)
+    rep_tut_ms = None if asked is None else asked.rep_tut_ms
     return {
         "bout": record.bout,
         "attempt": record.attempt,
@@ -56,7 +72,18 @@ def record_columns(record: BoutRecord) -> Columns:
         "reps_stated": record.reps_stated,
         "rpe": record.rpe,
         "pain": record.pain,
+        "load_kg": record.load_kg,
+        "reps_missed": sum(rep.missed for rep in record.reps),
+        "tempo_known": tempo.known,
+        "tempo_kept": tempo.kept,
+        "tut_ms": None if rep_tut_ms is None else rep_tut_ms * record.reps_done,
     }
+
+
+def _tempo(record: BoutRecord, asked: BoutPrescribed | None) -> TempoCount:
+    if asked is None or asked.dose not in _WITH_TEMPO:
+        return TempoCount(0, 0)
+    return tempo_of(asked, record, asked.rep_tut_ms if asked.dose is DoseKind.TEMPO else None)
 
 
 def course_columns(closing: Closing) -> Columns:

@@ -19,6 +19,7 @@ from app.store.journal import StoreJournal
 from app.store.link import Link
 from app.store.migration import migrate, version_of
 from app.store.places import backup_folder
+from app.store.planned import Planned
 from app.store.queries import Queries
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
 from app.store.side_file import SideFile
@@ -37,7 +38,7 @@ class Database:
     """An open record, for one thread at a time; `with` closes it.
 
     `journal` writes runs and `queries` reads them, `answers` keeps and reads what is said beside them,
-    `corrections` sets right, `exchange` hands on and takes in.
+    `planned` keeps what is planned, `corrections` sets right, `exchange` hands on and takes in.
     """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
@@ -49,6 +50,7 @@ class Database:
         self.queries = Queries(link)
         self.answers = Answers(link, random_bytes)
         self.corrections = Corrections(link, random_bytes)
+        self.planned = Planned(link, random_bytes)
 
     @property
     def exchange(self) -> "Exchange":

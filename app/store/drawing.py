@@ -1,38 +1,66 @@
 """Figures drawn from what was written: the rows of `bout_record` and `run_course` of a run, made anew."""
 
 from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, delete, insert, select
+from sqlalchemy import Connection, delete, exists, insert, or_, select
 
 from app.domain.corrected import Begun, CorrectedRun, corrected_run
 from app.domain.corrections import history
+from app.domain.errors import StoreError
 from app.domain.fold import fold_closing, fold_run
-from app.domain.records import Fact
-from app.store.conversions import course_columns, record_columns
+from app.domain.records import BoutPrescribed, Fact
+from app.store.conversions import as_prescribed, course_columns, record_columns
 from app.store.correction_rows import corrections_about
 from app.store.facts import folded_facts, loose_facts
 from app.store.people import is_there
-from app.store.rows import BoutRecordRow, RunCourseRow, RunRow
+from app.store.rows import BoutRecordRow, FactRow, FoldRow, PrescribedBoutRow, RunCourseRow, RunRow
+from app.store.sums import sum_up
 
 
 def draw_run(connection: Connection, path: Path, run_id: str) -> CorrectedRun | None:
     """Draw a run anew from all its facts and corrections; None, and nothing drawn, when it never began.
 
-    Athletes are named by their rows. Raises StoreError when what was written cannot be read.
+    Athletes are named by their rows. Raises StoreError, with nothing changed, when what was written cannot be
+    read.
     """
+    run = run_as_corrected(connection, path, run_id)
+    asked = asked_of(connection, run_id)
     connection.execute(delete(BoutRecordRow).where(BoutRecordRow.run_id == run_id))
     connection.execute(delete(RunCourseRow).where(RunCourseRow.run_id == run_id))
-    run = run_as_corrected(connection, path, run_id)
     if run is None:
         return None
-    records = [{"run_id": run_id, **record_columns(record)} for record in run.records]
+    records = [{"run_id": run_id, **record_columns(record, asked.get(record.bout))} for record in run.records]
     if records:
         connection.execute(insert(BoutRecordRow), records)
     connection.execute(insert(RunCourseRow), _course(run_id, run))
+    sum_up(connection, run_id)
     return run
+
+
+def asked_of(connection: Connection, run_id: str) -> dict[int, BoutPrescribed]:
+    """What the bouts of a run ask for, by their numbers."""
+    query = (
+        select(PrescribedBoutRow.__table__)
+        .join(RunRow, RunRow.prescription_hash == PrescribedBoutRow.prescription_hash)
+        .where(RunRow.id == run_id)
+    )
+    return {row["bout"]: as_prescribed(row) for row in connection.execute(query).mappings()}
+
+
+def draw_unsummed(connection: Connection, path: Path) -> None:
+    """Draw those runs whose sums were never drawn; one that has lost its facts keeps what it has."""
+    query = select(RunCourseRow.run_id).where(RunCourseRow.reps_done.is_(None))
+    for run_id in connection.execute(query).scalars().all():
+        facts = [exists().where(table.run_id == run_id) for table in (FoldRow, FactRow)]
+        if connection.execute(select(or_(*facts))).scalar_one():
+            with suppress(StoreError):
+                draw_run(connection, path, run_id)
+        else:
+            sum_up(connection, run_id)
 
 
 def run_as_corrected(connection: Connection, path: Path, run_id: str) -> CorrectedRun | None:

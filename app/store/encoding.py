@@ -11,11 +11,13 @@ from typing import Any
 from app.domain.plan import Side
 from app.domain.records import (
     BoutBegan,
+    BoutChosen,
     BoutEnded,
     BoutOutcome,
     BoutRated,
     Fact,
     FaultMarked,
+    LoadUsed,
     Paused,
     PauseReason,
     RepDone,
@@ -27,12 +29,13 @@ from app.domain.records import (
     RunOutcome,
     SessionRated,
     SkipReason,
+    TakenBack,
 )
 from app.store.pieces import Answer, Choice, Field, Number, Piece, Text, Time, fold_sign, unfold_sign
 
 FORMAT = 1
 
-_TIME, _NUMBER, _ANSWER, _TEXT = Time(), Number(), Answer(), Text()
+_TIME, _NUMBER, _ANSWER, _TEXT, _SOME_TEXT = Time(), Number(), Answer(), Text(), Text(wanted=True)
 _SIDES = (Side.LEFT, Side.RIGHT, Side.BOTH)
 _BOUT_OUTCOME = Choice(
     (BoutOutcome.DONE, BoutOutcome.ENDED_EARLY, BoutOutcome.SKIPPED, BoutOutcome.BROKEN_OFF)
@@ -64,6 +67,9 @@ _SHAPES: dict[int, _Shape] = {
     10: (RestExtended, ("bout",), (_AT, ("by_ms", _NUMBER))),
     11: (RunEnded, (), (_AT, ("outcome", _RUN_OUTCOME))),
     12: (SessionRated, (), (_AT, ("rpe", _ANSWER), ("lag_ms", _ANSWER), ("note", _TEXT))),
+    13: (LoadUsed, _OF_BOUT, (_AT, ("load_kg", _SOME_TEXT))),
+    14: (TakenBack, _OF_BOUT, (_AT,)),
+    15: (BoutChosen, ("bout",), (_AT,)),
 }
 _TAGS: dict[type[Fact], int] = {kind: tag for tag, (kind, _, _) in _SHAPES.items()}
 _AS_EXPECTED = 0x10

@@ -14,6 +14,7 @@ from app.domain.errors import PackError
 from app.domain.fact_rows import fact_row
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, FACTS, PLANS, PRESCRIBED, RUNS
 from app.domain.values import Row
 from app.store.chosen import Choice
@@ -46,7 +47,7 @@ class HandingOn:
         self._runs = {run.id: run for run in self._chosen_runs()}
         self._beside = {
             table.name: [row for row in self._stored(table) if self._is_chosen(table, row)]
-            for table in (READINESS, RATINGS, RESULTS, NOTES)
+            for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED, PLANNED_CHANGES)
         }
         self._corrections = self._chosen_corrections()
 
@@ -134,7 +135,9 @@ class HandingOn:
         return found
 
     def _is_chosen(self, table: Table, row: RowMapping) -> bool:
-        """What belongs to a run goes with it; else it goes by whose and of when it is."""
+        """What belongs to a run goes with it; else it goes by whose and of when it is; plans by whose."""
+        if table in (PLANNED, PLANNED_CHANGES):
+            return self._choice.of(row["athlete_id"])
         if row.get("run_id") is not None or table is RATINGS:
             return row["run_id"] in self._runs
         return self._choice.of(row["athlete_id"]) and self._choice.when(row["at"], row["zone"])

@@ -7,6 +7,7 @@ from hashlib import sha256
 
 from app.domain.correctable import Subject, check_value
 from app.domain.corrections import Correction
+from app.domain.dose import DoseKind
 from app.domain.fact_rows import fact_of, fact_row
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutPrescribed, Fact
@@ -190,4 +191,6 @@ def _bout(row: Row) -> BoutPrescribed:
     said = {name: value for name, value in row.items() if name != "prescription"}
     said["stage_kind"] = StageKind(str(said["stage_kind"]))
     said["side"] = Side(str(said["side"]))
+    if said["dose"] is not None:
+        said["dose"] = DoseKind(str(said["dose"]))
     return BoutPrescribed(**said)  # type: ignore[arg-type]  # checked by its table

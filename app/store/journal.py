@@ -23,7 +23,7 @@ from app.store.conversions import (
     record_columns,
 )
 from app.store.correction_rows import is_corrected
-from app.store.drawing import begun_columns, begun_of, draw_run
+from app.store.drawing import asked_of, begun_columns, begun_of, draw_run
 from app.store.encoding import encode
 from app.store.facts import Numbered, cut, folded_facts, last_folded, loose_facts
 from app.store.link import Link
@@ -38,6 +38,7 @@ from app.store.rows import (
     RunCourseRow,
     RunRow,
 )
+from app.store.sums import sum_up
 
 
 class StoreJournal:
@@ -117,6 +118,8 @@ class _Addition:
         self._write_facts()
         self._draw_records(known)
         self._draw_course()
+        if self._touched() or self._new[0][0] == 0:
+            sum_up(self._connection, self._run_id)
 
     def _known(self) -> list[Fact]:
         """The facts from which every bout that is spoken of can be drawn."""
@@ -154,11 +157,12 @@ class _Addition:
         keys = select(BoutRecordRow.bout, BoutRecordRow.attempt).where(BoutRecordRow.run_id == self._run_id)
         there = {(bout, attempt) for bout, attempt in self._connection.execute(keys)}
         new = []
+        asked = asked_of(self._connection, self._run_id)
         for record in fold_run(known):
             key = (record.bout, record.attempt)
             if key not in touched:
                 continue
-            columns = record_columns(record)
+            columns = record_columns(record, asked.get(record.bout))
             if key not in there:
                 new.append({"run_id": self._run_id, **columns})
                 continue

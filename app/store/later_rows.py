@@ -46,6 +46,7 @@ class ReadinessRow(Row):
     changed: Mapped[bool | None]
     red_flag: Mapped[bool | None]
     note: Mapped[str | None]
+    decision: Mapped[str | None]
 
 
 class RatingRow(Row):

@@ -4,6 +4,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, text
 
+from app.store.drawing import draw_unsummed
 from app.store.link import Link
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION, revision_of
 from app.store.troubles import damaged
@@ -37,6 +38,8 @@ def _step(link: Link, target: int) -> bool:
         if version >= target:
             return False
         _upgrade(connection, version + 1)
+        if version + 1 == SCHEMA_VERSION:
+            draw_unsummed(connection, link.path)
         if connection.execute(text("PRAGMA foreign_key_check")).first() is not None:
             raise damaged(link.path)
         connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")

@@ -104,8 +104,11 @@ class Answer:
         return None if stored == 0 else unfold_sign(stored - 1)
 
 
+@dataclass(frozen=True, slots=True)
 class Text:
-    """Nothing (0), a text that is new (1), or one of those before it (from 2 on)."""
+    """Nothing (0) unless `wanted`, a text that is new (1), or one of those before it (from 2 on)."""
+
+    wanted: bool = False
 
     def write(self, piece: Piece, value: str | None) -> None:
         """Add it to a piece."""
@@ -123,8 +126,10 @@ class Text:
     def read(self, piece: Piece) -> str | None:
         """Take it from a piece."""
         said = piece.take()
-        if said == 0:
+        if said == 0 and not self.wanted:
             return None
+        if said == 0:
+            raise ValueError("a text is missing")
         if said == 1:
             piece.texts.append(piece.take_bytes(piece.take()).decode(errors="surrogatepass"))
             return piece.texts[-1]

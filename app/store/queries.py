@@ -4,7 +4,7 @@ from collections.abc import Callable
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Select, and_, case, exists, func, select
+from sqlalchemy import Select, exists, func, select
 
 from app.domain.corrected import corrected_bout
 from app.domain.corrections import history
@@ -18,7 +18,6 @@ from app.store.exchange_rows import ImportedRow
 from app.store.link import Link
 from app.store.rows import (
     AthleteRow,
-    BoutRecordRow,
     PlanRow,
     PrescribedBoutRow,
     PrescriptionRow,
@@ -42,7 +41,7 @@ class Queries:
     ) -> tuple[RunSummary, ...]:
         """The runs that began, oldest first: from `since` on, before `until`, of one athlete.
 
-        `reps_done` counts every attempt, `reps_met` the last at each bout.
+        `reps_done` counts every attempt, `reps_met` the one at each bout that stands, see `fold.standing`.
         """
         query = _summaries(lambda runs: _narrowed(runs, since, until, athlete))
         with self._link.reading() as connection:
@@ -148,7 +147,6 @@ def _narrowed(runs: _Query, since: datetime | None, until: datetime | None, athl
 
 
 def _summaries(narrow: _Narrow) -> _Query:
-    totals = _totals(narrow).subquery()
     return narrow(
         select(
             RunRow.id.label("run_id"),
@@ -160,10 +158,10 @@ def _summaries(narrow: _Narrow) -> _Query:
             RunCourseRow.outcome,
             RunCourseRow.elapsed_ms,
             PrescriptionRow.low.label("reps_prescribed"),
-            func.coalesce(totals.c.reps_met, 0).label("reps_met"),
-            func.coalesce(totals.c.reps_done, 0).label("reps_done"),
+            func.coalesce(RunCourseRow.reps_met, 0).label("reps_met"),
+            func.coalesce(RunCourseRow.reps_done, 0).label("reps_done"),
             RunCourseRow.session_rpe,
-            totals.c.pain,
+            RunCourseRow.pain,
             RunCourseRow.corrected,
             _IMPORTED.label("imported"),
         )
@@ -171,39 +169,5 @@ def _summaries(narrow: _Narrow) -> _Query:
         .join(AthleteRow, AthleteRow.id == RunCourseRow.athlete_id)
         .join(PlanRow, PlanRow.hash == RunRow.plan_hash)
         .join(PrescriptionRow, PrescriptionRow.hash == RunRow.prescription_hash)
-        .outerjoin(totals, totals.c.run_id == RunRow.id)
         .order_by(RunCourseRow.started_at, RunRow.id)
     )
-
-
-def _totals(narrow: _Narrow) -> _Query:
-    """Sums by run. The last attempt at a bout is the first when they are counted from the back."""
-    from_the_back = func.row_number().over(
-        partition_by=(BoutRecordRow.run_id, BoutRecordRow.bout), order_by=BoutRecordRow.attempt.desc()
-    )
-    attempts = narrow(
-        select(
-            BoutRecordRow.run_id,
-            func.coalesce(BoutRecordRow.reps_stated, BoutRecordRow.reps_counted).label("done"),
-            PrescribedBoutRow.low,
-            BoutRecordRow.pain,
-            from_the_back.label("from_the_back"),
-        )
-        .join(RunRow, RunRow.id == BoutRecordRow.run_id)
-        .join(RunCourseRow, RunCourseRow.run_id == RunRow.id)
-        .join(
-            PrescribedBoutRow,
-            and_(
-                PrescribedBoutRow.prescription_hash == RunRow.prescription_hash,
-                PrescribedBoutRow.bout == BoutRecordRow.bout,
-            ),
-        )
-    ).subquery()
-    up_to_the_bound = case((attempts.c.done < attempts.c.low, attempts.c.done), else_=attempts.c.low)
-    met = case((attempts.c.from_the_back == 1, up_to_the_bound), else_=0)
-    return select(
-        attempts.c.run_id,
-        func.sum(met).label("reps_met"),
-        func.sum(attempts.c.done).label("reps_done"),
-        func.max(attempts.c.pain).label("pain"),
-    ).group_by(attempts.c.run_id)

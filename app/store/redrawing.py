@@ -14,6 +14,7 @@ from app.store.later_rows import CorrectionRow
 from app.store.link import Link
 from app.store.looking import WAIT_S
 from app.store.rows import BoutRecordRow, RunCourseRow, RunRow
+from app.store.sums import sum_up
 
 _Rows = Sequence[dict[str, Any]]
 _OF_THE_END = ("outcome", "elapsed_ms", "session_rpe", "lag_ms")
@@ -65,6 +66,7 @@ def _draw(connection: Connection, path: Path, run_id: str) -> bool:
     ended = [dict(row) for row in connection.execute(course).mappings()]
     drawn = draw_run(connection, path, run_id)
     of_bouts, of_end = _keep_records(connection, drawn, before), _keep_course(connection, drawn, ended)
+    sum_up(connection, run_id)
     return of_bouts or of_end
 
 

@@ -84,6 +84,8 @@ class PrescribedBoutRow(Row):
     work_ms: Mapped[int | None]
     contacts_per_rep: Mapped[int]
     load_kg: Mapped[str | None]
+    dose: Mapped[str | None]
+    rep_tut_ms: Mapped[int | None]
 
 
 class RunRow(Row):
@@ -140,12 +142,18 @@ class BoutRecordRow(Row):
     reps_stated: Mapped[int | None]
     rpe: Mapped[int | None]
     pain: Mapped[int | None]
+    load_kg: Mapped[str | None]
+    reps_missed: Mapped[int]
+    tempo_known: Mapped[int]
+    tempo_kept: Mapped[int]
+    tut_ms: Mapped[int | None]
 
 
 class RunCourseRow(Row):
     """How a run that began went on, drawn from its facts and corrections. NULL is unknown, never zero.
 
-    `corrected` names the figures of its summary that rest on a corrected value, commas between them.
+    `corrected` names the figures of its summary that rest on a corrected value, commas between them. What
+    comes after it sums up the records of its bouts, so that a list of runs need not read them.
     """
 
     __tablename__ = "run_course"
@@ -160,3 +168,8 @@ class RunCourseRow(Row):
     session_rpe: Mapped[int | None]
     lag_ms: Mapped[int | None]
     corrected: Mapped[str | None]
+    reps_met: Mapped[int | None]
+    reps_done: Mapped[int | None]
+    tempo_known: Mapped[int | None]
+    tempo_kept: Mapped[int | None]
+    pain: Mapped[int | None]

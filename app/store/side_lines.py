@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any
 from zlib import crc32
 
+from app.domain.dose import DoseKind
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutPrescribed, Fact, RunHeader
 from app.store.encoding import decode, encode
@@ -122,7 +123,8 @@ def _header(said: dict[str, Any]) -> RunHeader:
 
 def _bout(said: dict[str, Any]) -> BoutPrescribed:
     names = [each.name for each in fields(BoutPrescribed)]
-    known = {name: said[name] for name in names}
-    return BoutPrescribed(
-        **{**known, "stage_kind": StageKind(said["stage_kind"]), "side": Side(said["side"])}
-    )
+    known = {name: said[name] for name in names if name in said}
+    known |= {"stage_kind": StageKind(said["stage_kind"]), "side": Side(said["side"])}
+    if said.get("dose") is not None:
+        known["dose"] = DoseKind(said["dose"])
+    return BoutPrescribed(**known)

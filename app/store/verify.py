@@ -15,11 +15,12 @@ from sqlalchemy import Connection, RowMapping, select
 from app.domain.corrected import CorrectedRun
 from app.domain.errors import DamagedStoreError
 from app.store.conversions import as_prescribed, course_columns, prescription_columns, record_columns
-from app.store.drawing import begun_columns, figures_text, run_as_corrected
+from app.store.drawing import asked_of, begun_columns, figures_text, run_as_corrected
 from app.store.link import Link
 from app.store.looking import WAIT_S, looking_at, number
 from app.store.rows import BoutRecordRow, RunCourseRow
 from app.store.schema import SCHEMA_VERSION, revision_of
+from app.store.sums import sums_of
 
 QUICK_RUNS = 100
 """So many of the newest runs are folded again by a quick check."""
@@ -151,6 +152,7 @@ def _of_figures(path: Path, runs: Sequence[bytes]) -> Iterator[str]:
 def _of_run(connection: Connection, path: Path, run_id: str) -> Iterator[str]:
     try:
         drawn = run_as_corrected(connection, path, run_id)
+        asked = asked_of(connection, run_id)
     except (DamagedStoreError, ValueError):
         yield f"What was written of the run {run_id} cannot be read."
         return
@@ -159,22 +161,25 @@ def _of_run(connection: Connection, path: Path, run_id: str) -> Iterator[str]:
     ).mappings()
     there = [dict(row) for row in kept]
     records = (
-        [] if drawn is None else [{"run_id": run_id, **record_columns(record)} for record in drawn.records]
+        []
+        if drawn is None
+        else [{"run_id": run_id, **record_columns(each, asked.get(each.bout))} for each in drawn.records]
     )
     if sorted(there, key=_attempt) != sorted(records, key=_attempt):
         yield f"The figures of the bouts of the run {run_id} are not those that its facts give."
     course = connection.execute(
         select(RunCourseRow.__table__).where(RunCourseRow.run_id == run_id)
     ).mappings()
-    if [dict(row) for row in course] != ([] if drawn is None else [_course(run_id, drawn)]):
+    if [dict(row) for row in course] != ([] if drawn is None else [_course(connection, run_id, drawn)]):
         yield f"What is said of the whole run {run_id} is not what its facts give."
 
 
-def _course(run_id: str, drawn: CorrectedRun) -> dict[str, Any]:
+def _course(connection: Connection, run_id: str, drawn: CorrectedRun) -> dict[str, Any]:
     """The row of a run's course that was drawn."""
     of_end = course_columns(drawn.closing)
     corrected = figures_text(drawn.figures)
-    return {"run_id": run_id, **begun_columns(drawn.begun), **of_end, "corrected": corrected}
+    sums = sums_of(connection, run_id)
+    return {"run_id": run_id, **begun_columns(drawn.begun), **of_end, "corrected": corrected, **sums}
 
 
 def _attempt(row: Mapping[str, Any]) -> tuple[int, int]:

@@ -28,6 +28,7 @@ class Kind(Enum):
     MOMENT = "moment"
     MISSED = "missed"
     FAULTS = "faults"
+    LOAD = "load"
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +66,7 @@ _KINDS = {
     "rpe": ("RPE", Kind.SCALE),
     "pain": ("Pain", Kind.SCALE),
     "note": ("Note", Kind.WORDS),
+    "load_kg": ("Load in kg", Kind.LOAD),
     "missed": ("done or missed", Kind.MISSED),
     "faults": ("faults", Kind.FAULTS),
     "zone": ("Time zone", Kind.WORDS),
@@ -104,6 +106,7 @@ def _bout(details: RunDetails, asked: BoutPrescribed, record: BoutRecord) -> Par
         "rpe": record.rpe,
         "pain": record.pain,
         "note": record.note,
+        "load_kg": record.load_kg,
     }
     fields = [_field(target, name, value) for name, value in values.items()]
     for rep in record.reps:

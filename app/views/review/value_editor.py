@@ -3,7 +3,8 @@
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 
-from PySide6.QtCore import QDateTime
+from PySide6.QtCore import QDateTime, QRegularExpression
+from PySide6.QtGui import QRegularExpressionValidator
 from PySide6.QtWidgets import QCompleter, QDateTimeEdit, QLineEdit, QSpinBox, QStackedWidget, QWidget
 
 from app.analysis.local_time import known_zone
@@ -14,6 +15,7 @@ from app.views.widgets.choice_box import ChoiceBox
 
 NOT_KNOWN = "not known"
 WALL = "yyyy-MM-dd HH:mm"
+_LOAD = QRegularExpression("(1000|[0-9]{1,3}([.,][0-9]{0,3})?)?")
 _LINES = (Kind.WORDS, Kind.NAME, Kind.FAULTS)
 
 
@@ -27,6 +29,8 @@ class ValueEditor(QStackedWidget):
         self.scale = ChoiceBox("New value", 10, look)
         self.missed = ChoiceBox("New value", 10, look)
         self.reps, self.line, self.moment = QSpinBox(), QLineEdit(), QDateTimeEdit()
+        self.load = QLineEdit()
+        self.load.setValidator(QRegularExpressionValidator(_LOAD, self.load))
         self.scale.addItem(NOT_KNOWN, None)
         for number in range(11):
             self.scale.addItem(str(number), number)
@@ -36,9 +40,9 @@ class ValueEditor(QStackedWidget):
         self.reps.setSpecialValueText(AS_COUNTED)
         self.moment.setDisplayFormat(WALL)
         self.moment.setCalendarPopup(True)
-        for editor in (self.reps, self.line, self.moment):
+        for editor in (self.reps, self.line, self.load, self.moment):
             editor.setAccessibleName("New value")
-        for widget in (self.scale, self.missed, self.reps, self.line, self.moment):
+        for widget in (self.scale, self.missed, self.reps, self.line, self.load, self.moment):
             self.addWidget(widget)
         self.set_look(look)
 
@@ -57,6 +61,8 @@ class ValueEditor(QStackedWidget):
                 self.moment.setDateTime(_wall(str(field.value), zone))
             case Kind.FAULTS:
                 self.line.setText(fault_words(field.value))
+            case Kind.LOAD:
+                self.load.setText(str(field.value or ""))
             case Kind.WORDS | Kind.NAME:
                 self.line.setText(str(field.value or ""))
         self.setCurrentWidget(self._widget(field.kind))
@@ -72,6 +78,7 @@ class ValueEditor(QStackedWidget):
             Kind.REPS: lambda: None if self.reps.value() < 0 else self.reps.value(),
             Kind.MOMENT: self._moment_entered,
             Kind.FAULTS: lambda: faults_from(self.line.text()),
+            Kind.LOAD: lambda: self.load.text().replace(",", ".").rstrip(".") or None,
         }
         return entered.get(self._field.kind, lambda: self.line.text().strip() or None)()
 
@@ -79,7 +86,7 @@ class ValueEditor(QStackedWidget):
         """Take colours and letters."""
         for box in (self.scale, self.missed):
             box.set_look(look)
-        for editor in (self.reps, self.line, self.moment):
+        for editor in (self.reps, self.line, self.load, self.moment):
             editor.setFont(look.font(look.sizes.body))
 
     def _moment_entered(self) -> Value:
@@ -97,6 +104,7 @@ class ValueEditor(QStackedWidget):
             Kind.SCALE: self.scale,
             Kind.MISSED: self.missed,
             Kind.REPS: self.reps,
+            Kind.LOAD: self.load,
             Kind.MOMENT: self.moment,
         }[kind]
 

@@ -6,6 +6,7 @@ import pytest
 
 from app.domain.correctable import FIELDS, Subject, Value, as_native, as_value, check_value, utc_text
 from app.domain.plan import Side
+from app.domain.readiness import Decision
 
 LISBON_IN_SUMMER = timezone(timedelta(hours=1))
 
@@ -18,6 +19,11 @@ LISBON_IN_SUMMER = timezone(timedelta(hours=1))
         (Subject.RUN, "session_rpe", None),
         (Subject.BOUT, "reps_stated", 0),
         (Subject.BOUT, "pain", 10),
+        (Subject.BOUT, "load_kg", "12.5"),
+        (Subject.BOUT, "load_kg", "1000"),
+        (Subject.BOUT, "load_kg", None),
+        (Subject.READINESS, "decision", "spoken"),
+        (Subject.READINESS, "decision", None),
         (Subject.REP, "missed", True),
         (Subject.REP, "faults", ("trunk rolls", "")),
         (Subject.READINESS, "pain_side", "left"),
@@ -45,6 +51,12 @@ def test_a_field_may_have_these_values(subject: Subject, field: str, value: Valu
         (Subject.BOUT, "rpe", 11),
         (Subject.BOUT, "rpe", True),
         (Subject.BOUT, "rpe", "7"),
+        (Subject.BOUT, "load_kg", 12.5),
+        (Subject.BOUT, "load_kg", "1000.5"),
+        (Subject.BOUT, "load_kg", "-1"),
+        (Subject.BOUT, "load_kg", "1e2"),
+        (Subject.BOUT, "load_kg", "NaN"),
+        (Subject.READINESS, "decision", "perhaps"),
         (Subject.REP, "missed", 1),
         (Subject.REP, "faults", "trunk rolls"),
         (Subject.REP, "faults", ("trunk rolls", "trunk rolls")),
@@ -75,6 +87,7 @@ def test_a_moment_is_corrected_in_utc() -> None:
         ("started_at", datetime(2026, 7, 2, 17, 30, tzinfo=UTC)),
         ("consent_on", date(2026, 7, 2)),
         ("pain_side", Side.RIGHT),
+        ("decision", Decision.SKIPPED),
         ("side", None),
         ("rpe", 7),
         ("faults", ("trunk rolls",)),
@@ -87,6 +100,6 @@ def test_a_value_of_a_record_is_the_same_after_it_was_a_corrected_one(field: str
 
 def test_everything_asked_for_can_be_corrected() -> None:
     assert {"athlete", "started_at", "session_rpe", "note"} <= set(FIELDS[Subject.RUN])
-    assert {"reps_stated", "rpe", "pain", "note"} == set(FIELDS[Subject.BOUT])
+    assert {"reps_stated", "rpe", "pain", "note", "load_kg"} == set(FIELDS[Subject.BOUT])
     assert {"missed", "faults"} == set(FIELDS[Subject.REP])
     assert {"consent_on", "consent_scope"} <= set(FIELDS[Subject.ATHLETE])

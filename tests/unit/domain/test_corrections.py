@@ -130,5 +130,5 @@ def test_a_correction_names_who_and_why(who: str, why: str) -> None:
 def test_a_correction_to_no_possible_value_is_refused() -> None:
     with pytest.raises(ValueError, match="rpe is a whole number from 0 to 10"):
         made(1, 11)
-    with pytest.raises(ValueError, match="no load_kg"):
-        made(1, 11, field="load_kg")
+    with pytest.raises(ValueError, match="no no_such"):
+        made(1, 11, field="no_such")

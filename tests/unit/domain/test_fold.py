@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.domain.fold import UNNAMED_FAULT, Closing, fold_bout, fold_closing, fold_run
+from app.domain.fold import UNNAMED_FAULT, Closing, as_meant, fold_bout, fold_closing, fold_run, standing
 from app.domain.plan import Side
 from app.domain.records import (
     BoutBegan,
@@ -12,6 +12,7 @@ from app.domain.records import (
     BoutRecord,
     Fact,
     FaultMarked,
+    LoadUsed,
     Paused,
     PauseReason,
     RepDone,
@@ -24,6 +25,7 @@ from app.domain.records import (
     RunOutcome,
     SessionRated,
     SkipReason,
+    TakenBack,
 )
 
 
@@ -77,6 +79,12 @@ def test_a_later_answer_replaces_and_none_leaves_as_it_was() -> None:
     )
     assert (record.reps_stated, record.rpe, record.pain, record.note) == (1, 7, 2, "left elbow")
     assert record.reps_done == 1
+
+
+def test_the_load_used_is_the_last_one_said_and_unknown_before() -> None:
+    assert fold_bout(BOUT, 0, 1).load_kg is None
+    said = (LoadUsed(20_000, 0, 1, "10"), LoadUsed(21_000, 0, 1, "12.5"), LoadUsed(22_000, 1, 1, "30"))
+    assert fold_bout((*BOUT, *said), 0, 1).load_kg == "12.5"
 
 
 def test_a_fault_goes_with_its_rep_when_marked_during_it_and_when_marked_after_it() -> None:
@@ -207,3 +215,36 @@ def test_a_rating_after_the_end_brings_its_lag_and_an_empty_one_changes_nothing(
     assert fold_closing((SessionRated(2_000_000, None, 1_987_000),), rated) == rated
     again = fold_closing((SessionRated(2_000_000, 4, 1_987_000),), rated)
     assert (again.session_rpe, again.lag_ms, again.note) == (4, 1_987_000, "hard")
+
+
+def record(attempt: int, outcome: BoutOutcome, reps: int) -> BoutRecord:
+    return BoutRecord(0, attempt, (), outcome, 0, 1_000, reps_stated=reps)
+
+
+def test_an_attempt_that_came_to_its_end_stands_before_one_that_was_broken_off_or_left_out() -> None:
+    done, again = record(1, BoutOutcome.DONE, 12), record(2, BoutOutcome.DONE, 8)
+    for outcome in (BoutOutcome.BROKEN_OFF, BoutOutcome.SKIPPED):
+        assert standing([done, record(2, outcome, 3)]) == {0: done}
+    assert standing([done, again]) == {0: again}, "what was done again to its end replaces the first"
+    assert standing([done, record(2, BoutOutcome.ENDED_EARLY, 2)])[0].attempt == 2
+
+
+def test_of_attempts_without_an_end_the_fullest_stands() -> None:
+    first, second = record(1, BoutOutcome.BROKEN_OFF, 5), record(2, BoutOutcome.BROKEN_OFF, 2)
+    assert standing([first, second, record(3, BoutOutcome.SKIPPED, 0)]) == {0: first}
+    assert standing([second, record(3, BoutOutcome.BROKEN_OFF, 2)])[0].attempt == 3
+    assert standing([]) == {}
+
+
+def test_a_taking_back_takes_the_last_that_is_left_of_its_own_attempt() -> None:
+    facts = (
+        BoutBegan(0, 0, 1),
+        BoutRated(10, 0, 1, rpe=4),
+        BoutRated(20, 0, 1, rpe=9),
+        BoutRated(30, 1, 1, rpe=2),
+        TakenBack(40, 0, 1),
+        TakenBack(50, 2, 1),
+    )
+    assert fold_bout(facts, 0, 1).rpe == 4
+    assert as_meant(facts) == (*facts[:2], facts[3])
+    assert fold_bout((*facts, TakenBack(60, 0, 1), TakenBack(70, 0, 1)), 0, 1).rpe is None

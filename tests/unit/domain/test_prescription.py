@@ -3,10 +3,11 @@
 from decimal import Decimal
 
 from app.domain.athlete import Athlete
+from app.domain.dose import DoseKind
 from app.domain.plan import Exercise, Side, Sides, StageKind
 from app.domain.prescription import prescriptions
 from app.domain.records import BoutPrescribed
-from tests.planned import compiled, own_pace, signals, work_for
+from tests.planned import compiled, holds, own_pace, signals, tempo_reps, work_for
 
 
 def test_every_bout_is_prescribed_in_full() -> None:
@@ -23,7 +24,16 @@ def test_every_bout_is_prescribed_in_full() -> None:
         work_ms=12_000,
         contacts_per_rep=1,
         load_kg="2.5",
+        dose=DoseKind.SIGNAL,
     )
+
+
+def test_the_time_under_tension_of_a_rep_is_that_of_its_phases_on_one_side() -> None:
+    # Nominal time under tension is the sum of the tempo's phases: Wilk et al. 2021, Sports Med 51:1629-1650.
+    row = Exercise("Row", tempo_reps(6, "3-1-1-0"), sides=Sides.ALTERNATE)
+    bridge = Exercise("Bridge", holds(4, 10, relax=3))
+    assert [each.rep_tut_ms for each in prescriptions(compiled(row, bridge))] == [5_000, 10_000]
+    assert [each.dose for each in prescriptions(compiled(row, bridge))] == [DoseKind.TEMPO, DoseKind.HOLD]
 
 
 def test_own_pace_work_has_no_length_and_an_unstated_load_is_unknown() -> None:

@@ -14,6 +14,7 @@ from app.domain.records import (
     BoutRated,
     Fact,
     FaultMarked,
+    LoadUsed,
     Paused,
     PauseReason,
     RepDone,
@@ -44,6 +45,7 @@ ONE_OF_EACH: tuple[Fact, ...] = (
     BoutEnded(95_000, 1, 1, BoutOutcome.SKIPPED, SkipReason.PAIN, ""),
     RunEnded(95_000, RunOutcome.ABANDONED),
     SessionRated(1_895_000, None, 1_800_000),
+    LoadUsed(1_896_000, 0, 1, "12.5"),
 )
 # Written by hand from the rules: a number n >= 0 is 2n, n < 0 is -2n-1, in groups of seven bits; an answer is
 # 0 for nothing, else one more; a text is 0 for nothing, 1 where it is new; a tag with 10 added says that the
@@ -64,6 +66,7 @@ BY_HAND = (
     "16 904e 02 01 01 00"
     "0b 00 01"
     "0c 80dddb01 00 81dddb01 00"
+    "0d 01 00 d00f 01 04 31322e35"
 )
 
 
@@ -130,7 +133,8 @@ def test_any_other_bytes_are_refused_with_a_value_error_or_read(body: bytes) -> 
         b"",
         b"\x02",
         b"\x01\x00",
-        b"\x01\x0d\x00",
+        b"\x01\x0e\x00",
+        b"\x01\x0d\x00\x02\x00\x00",
         b"\x01\x08\x00\x02",
         b"\x01\x01" + b"\x80" * 11,
         b"\x01\x04\x00\x00\x06\x00\x00",
@@ -141,7 +145,8 @@ def test_any_other_bytes_are_refused_with_a_value_error_or_read(body: bytes) -> 
         "nothing",
         "another format",
         "no fact 0",
-        "no fact 13",
+        "no fact 14",
+        "no load",
         "no such reason",
         "a number without an end",
         "no such side",

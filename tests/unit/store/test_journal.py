@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from sqlalchemy import select
 
 from app.domain.errors import StoreError
-from app.domain.fold import fold_closing, fold_run
+from app.domain.fold import fold_closing, fold_run, standing
 from app.domain.plan import Side, StageKind
 from app.domain.records import (
     BoutBegan,
@@ -20,6 +20,7 @@ from app.domain.records import (
     BoutOutcome,
     BoutPrescribed,
     BoutRated,
+    BoutRecord,
     Fact,
     FaultMarked,
     RepDone,
@@ -91,6 +92,19 @@ def _unnamed(row: dict[str, object]) -> dict[str, object]:
     return {name: value for name, value in row.items() if name not in named}
 
 
+def sums(records: Sequence[BoutRecord], prescribed: Sequence[BoutPrescribed]) -> dict[str, int | None]:
+    """What the records of a run come to, added up one by one."""
+    stand = standing(records).values()
+    tempo = [record_columns(each, prescribed[each.bout]) for each in stand]
+    return {
+        "reps_met": sum(min(each.reps_done, prescribed[each.bout].low) for each in stand),
+        "reps_done": sum(each.reps_done for each in records),
+        "tempo_known": sum(each["tempo_known"] for each in tempo),
+        "tempo_kept": sum(each["tempo_kept"] for each in tempo),
+        "pain": max((each.pain for each in records if each.pain is not None), default=None),
+    }
+
+
 @settings(max_examples=30)
 @given(headers(), prescribed_bouts(), st.data())
 def test_whatever_a_run_writes_in_whatever_portions_is_read_back_and_drawn_as_it_folds(
@@ -106,8 +120,10 @@ def test_whatever_a_run_writes_in_whatever_portions_is_read_back_and_drawn_as_it
             place += size
             written = facts[:place]
             records = sorted(fold_run(written), key=lambda record: (record.bout, record.attempt))
-            course = course_columns(fold_closing(written)) if written else None
-            assert drawn(database, header.run_id) == ([record_columns(each) for each in records], course)
+            asked = {bout.bout: bout for bout in prescribed}
+            course = course_columns(fold_closing(written)) | sums(records, prescribed) if written else None
+            rows = [record_columns(each, asked[each.bout]) for each in records]
+            assert drawn(database, header.run_id) == (rows, course)
         assert database.queries.facts_of(header.run_id) == facts
         assert database.queries.header_of(header.run_id) == header
         bouts = database.queries.bouts_of(header.run_id)

@@ -20,6 +20,7 @@ from app.store.exchange_rows import ErasedRow
 from app.store.later_rows import CorrectionRow
 from app.store.link import Link
 from app.store.migration import SCRIPTS, migrate
+from app.store.planned_rows import PlannedRow
 from app.store.rows import Row
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION, revision_of
 
@@ -34,7 +35,7 @@ def link(tmp_path: Path) -> Iterator[Link]:
     opened.close()
 
 
-for beside in (CorrectionRow, ErasedRow):
+for beside in (CorrectionRow, ErasedRow, PlannedRow):
     assert beside.metadata is Row.metadata, "the tables of all modules make the schema"
 
 
@@ -124,6 +125,47 @@ def test_revision_0003_adds_what_comes_from_elsewhere_and_keeps_what_was_there(l
                 raw.execute(f"INSERT INTO {strange}")
         raw.execute("INSERT INTO erased VALUES (x'01', 0)")
     raw.close()
+
+
+def test_revision_0004_adds_what_is_planned_and_keeps_what_was_there(link: Link) -> None:
+    migrate(link, 3)
+    with sqlite3.connect(link.path) as raw:
+        raw.executescript(_OF_0003)
+        before = {table: rows_of(raw, table) for table in _MADE_ANEW}
+    raw.close()
+    migrate(link, 4)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("PRAGMA foreign_keys = ON")
+        for table, rows in before.items():
+            (after,) = rows_of(raw, table)
+            assert after[: len(rows[0])] == rows[0]
+        sums = "SELECT reps_met, reps_done, tempo_known, tempo_kept, run_course.pain FROM run_course"
+        assert raw.execute(sums).fetchone() == (3, 4, 0, 0, 0)
+        with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
+            raw.execute(
+                "INSERT INTO planned VALUES (x'03', x'0d', 'T', '2026-01-05', NULL, NULL, NULL, 0, 'UTC')"
+            )
+    raw.close()
+
+
+def rows_of(raw: sqlite3.Connection, table: str) -> list[tuple[object, ...]]:
+    """All rows of a table."""
+    return raw.execute(f"SELECT * FROM {table}").fetchall()  # noqa: S608 - one of ours
+
+
+_OF_0003 = """
+    INSERT INTO athlete VALUES (x'0a0a0a0a0a0a0a0a0a0a0a0a0a0a0a0a', 'Ines', NULL, NULL, NULL);
+    INSERT INTO plan VALUES (x'0b', 'Landing', 'text');
+    INSERT INTO prescription VALUES (x'0c', 3);
+    INSERT INTO prescribed_bout VALUES
+        (x'0c', 0, 'Catch', 'stability', 'Step-down', 1, 'left', 3, 4, NULL, 1, '2.5');
+    INSERT INTO run SELECT x'01010101010101010101010101010101', id, x'0b', x'0c', 0, 'UTC', 0 FROM athlete;
+    INSERT INTO bout_record SELECT id, 0, 1, 'done', 5000, 9000, 4, 3, NULL, 6, 0 FROM run;
+    INSERT INTO run_course SELECT id, athlete_id, 0, 'UTC', 'finished', 70000, 6, 5000, 'pain' FROM run;
+    INSERT INTO readiness
+        SELECT x'02', id, NULL, 0, 'UTC', 1, 2, 3, 4, 0, NULL, NULL, 0, 0, 'well' FROM athlete;
+"""
+_MADE_ANEW = ("readiness", "prescribed_bout", "bout_record", "run_course")
 
 
 def test_an_empty_file_migrated_is_the_schema_of_the_models(link: Link) -> None:

@@ -61,6 +61,7 @@ def test_the_session_and_each_attempt_are_parts_with_what_can_be_corrected_of_th
         "RPE",
         "Pain",
         "Note",
+        "Load in kg",
         "Rep 1, left: done or missed",
         "Rep 1, left: faults",
         "Rep 2, left: done or missed",
