@@ -1,0 +1,74 @@
+"""A chart with the answers to "why" of each of its places, and the small words that charts share."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from app.analysis.figure import Figure
+from app.views.charts.data import ChartData
+from app.views.review import words
+from app.views.review.athlete.buckets import Bucket, Step
+from app.views.translation import message, tr
+
+SHARE_TICKS = ((0.0, "0\u202f%"), (0.5, "50\u202f%"), (1.0, "100\u202f%"))
+OFF = message("off")
+
+
+@dataclass(frozen=True, slots=True)
+class Charted:
+    """What a card shows: its heading, the chart, and the figures of each place, which know why."""
+
+    heading: str
+    data: ChartData
+    whys: tuple[tuple[Figure, ...], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """The buckets along the bottom of the charts of a page."""
+
+    buckets: tuple[Bucket, ...]
+    step: Step
+
+    @property
+    def unit(self) -> str:
+        """What the buckets are: week or month."""
+        return tr("month") if self.step is Step.MONTH else tr("week")
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """What stands below each bucket."""
+        return tuple(bucket.label for bucket in self.buckets)
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Each bucket in full."""
+        return tuple(bucket.name for bucket in self.buckets)
+
+    @property
+    def window(self) -> int:
+        """How many buckets are in sight at first: all of them."""
+        return max(len(self.buckets), 1)
+
+
+def spoken(names: Sequence[str], *parts: Sequence[str]) -> tuple[str, ...]:
+    """The figures of each place in a line."""
+    return tuple(words.DOT.join(filter(None, each)) for each in zip(names, *parts, strict=True))
+
+
+def decimals(value: float | None, places: int = 1, unit: str = "") -> str:
+    """A figure with so many decimals and its unit; a dash where it is unknown."""
+    if value is None:
+        return words.DASH
+    text = f"{value:,.{places}f}".replace(",", words.THIN)
+    return f"{text}{words.THIN}{unit}" if unit else text
+
+
+def each_tick(
+    ticks: Sequence[float], unit: str, say: Callable[[float], str] = words.whole
+) -> tuple[tuple[float, str], ...]:
+    """Ticks with their figures, the topmost with the unit."""
+    last = len(ticks) - 1
+    return tuple(
+        (tick, f"{say(tick)}{words.THIN}{unit}" if unit and number == last else say(tick))
+        for number, tick in enumerate(ticks)
+    )

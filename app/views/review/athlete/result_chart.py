@@ -1,0 +1,131 @@
+"""Results of one test: what counts of each day, its trend, and what lies within the error of the test."""
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from app.analysis.figure import Figure
+from app.analysis.figures_tests import figures_of_tests
+from app.analysis.tests_catalog import CATALOGUE, NO_UNIT, DayValue, FieldTest, day_values
+from app.analysis.trend import trend
+from app.domain.plan import Side
+from app.domain.reviewed import AthleteRecord
+from app.views.charts.data import ChartData, Form, Ink, Mark, Panel, Series, Slope, Zone
+from app.views.charts.scales import span_ticks
+from app.views.review import words
+from app.views.review.athlete.charted import Charted, each_tick, spoken
+from app.views.review.athlete.side_chart import weeks_from
+from app.views.review.figure_words import number_words, weekday_words
+from app.views.translation import message, tr
+
+NO_RESULT = message("No test was entered in this time. Enter one, and its course is drawn here.")
+WITHIN = message("error")
+BAND = message("grey: a change within the error of the test")
+NO_BAND = message("the error of this test is not known")
+IN_SIGHT = 60
+LOOKS = {
+    Side.LEFT: (message("left"), Ink.LEFT, Mark.SQUARE),
+    Side.RIGHT: (message("right"), Ink.RIGHT, Mark.CIRCLE),
+    Side.BOTH: (message("result"), Ink.ACCENT, Mark.CIRCLE),
+}
+
+
+def tests_done(record: AthleteRecord) -> tuple[FieldTest, ...]:
+    """The tests of the catalogue that have a result in the record's days, in the order of the catalogue."""
+    return tuple(test for test in CATALOGUE if any(_values(record, test).values()))
+
+
+def result_chart(record: AthleteRecord, test: FieldTest | None, errors: Mapping[str, float]) -> Charted:
+    """The course of a test; where it has sides a line for each."""
+    if test is None:
+        return Charted(tr("Test results"), _data("", (), (), (), (), NO_RESULT))
+    values = _values(record, test)
+    days = sorted({each.day for found in values.values() for each in found})
+    at = weeks_from(days)
+    by_day = {side: {each.day: each.value for each in found} for side, found in values.items()}
+    series = tuple(_series(side, [by_day[side].get(day) for day in days], test) for side in values)
+    error = errors.get(test.key)
+    zones = (
+        tuple(zone for found in values.values() for zone in _zone(found, error)) if len(values) == 1 else ()
+    )
+    slopes = tuple(slope for found in values.values() for slope in _slope(found, days, at))
+    known = [value for each in series for value in each.values if value is not None]
+    reach = [*known, *(edge for zone in zones for edge in (zone.low, zone.high))]
+    unit = "" if test.unit == NO_UNIT else test.unit
+    ticks = each_tick(span_ticks(min(reach), max(reach)), unit, number_words) if reach else ()
+    panel = Panel(series, ticks, ticks[0][0] if ticks else 0.0, zones, slopes)
+    about = tr(NO_BAND) if error is None else tr(BAND) if zones else ""
+    about = words.DOT.join(filter(None, (tr(test.name), unit, about)))
+    return Charted(
+        tr("Test results"),
+        _data(about, days, at, series, (panel,), NO_RESULT),
+        _whys(record, test, errors, days),
+    )
+
+
+def _data(
+    aside: str,
+    days: Sequence[date],
+    at: tuple[float, ...],
+    series: Sequence[Series],
+    panels: tuple[Panel, ...],
+    empty: str,
+) -> ChartData:
+    names = tuple(weekday_words(day) for day in days)
+    lines = [[f"{each.name} {word}" for word in each.words] for each in series]
+    return ChartData(
+        tr("Chart: test results"),
+        tr("date"),
+        tuple(map(words.day, days)),
+        spoken(names, *lines),
+        panels or (Panel((), ()),),
+        at=at,
+        window=IN_SIGHT,
+        names=names,
+        empty=tr(empty),
+        aside=aside,
+    )
+
+
+def _values(record: AthleteRecord, test: FieldTest) -> dict[Side, tuple[DayValue, ...]]:
+    sides = (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,)
+    return {
+        side: tuple(
+            each for each in day_values(record.results, test, side) if record.first <= each.day <= record.last
+        )
+        for side in sides
+    }
+
+
+def _series(side: Side, values: Sequence[float | None], test: FieldTest) -> Series:
+    name, ink, mark = LOOKS[side]
+    unit = "" if test.unit == NO_UNIT else f"{words.THIN}{test.unit}"
+    told = tuple(words.DASH if value is None else f"{number_words(value)}{unit}" for value in values)
+    return Series(tr(name), tuple(values), told, Form.LINE, ink, mark, ended=side is not Side.BOTH)
+
+
+def _zone(values: Sequence[DayValue], error: float | None) -> list[Zone]:
+    """What lies within the error of the first result."""
+    if not values or error is None:
+        return []
+    first = values[0].value
+    return [Zone(first - error, first + error, tr(WITHIN))]
+
+
+def _slope(values: Sequence[DayValue], days: Sequence[date], at: Sequence[float]) -> list[Slope]:
+    where = dict(zip(days, at, strict=True))
+    times = [where[each.day] for each in values]
+    found = trend(times, [each.value for each in values]).slope if values else None
+    if found is None:
+        return []
+    ends = (times[0], times[-1])
+    return [Slope(ends, (found.intercept + found.slope * ends[0], found.intercept + found.slope * ends[1]))]
+
+
+def _whys(
+    record: AthleteRecord, test: FieldTest, errors: Mapping[str, float], days: Sequence[date]
+) -> tuple[tuple[Figure, ...], ...]:
+    """The figures of the test, the same at each day: they rest on all of them."""
+    own = tuple(
+        figure for figure in figures_of_tests(record, errors) if figure.name.startswith(f"{test.name}:")
+    )
+    return tuple(own for _ in days)

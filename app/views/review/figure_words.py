@@ -1,0 +1,132 @@
+"""A figure in words: its value with its unit, its bounds, what it is of, and why it is what it is."""
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import QDate, QLocale
+
+from app.analysis.figure import Figure, Input
+from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
+from app.views.review import words
+from app.views.translation import tr
+
+SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
+"""Figures that are shares from 0 to 1, shown in percent."""
+RATED = frozenset({"0-10", "4-28"})
+WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "kg", "AU a day"})
+NO_UNIT = "1"
+
+
+def value_words(figure: Figure) -> str:
+    """The value with its unit; a dash where it is unknown."""
+    if figure.value is None:
+        return words.DASH
+    if figure.name in SHARES:
+        return words.percent(figure.value)
+    if figure.unit in RATED:
+        told = tr("{value} of 10") if figure.unit == "0-10" else tr("{value}, from 4 (well) to 28 (badly)")
+        return told.format(value=words.whole(figure.value))
+    number = words.whole(figure.value) if figure.unit in WHOLE_UNITS else number_words(figure.value)
+    return number if figure.unit == NO_UNIT else f"{number}{words.THIN}{figure.unit}"
+
+
+def bounds_words(figure: Figure) -> str:
+    """The 95 % interval: `88 to 97 %`; empty where there is none."""
+    if figure.low is None or figure.high is None:
+        return ""
+    if figure.name in SHARES:
+        low = words.percent(figure.low).rstrip("%").rstrip()
+        return tr("{low} to {high}").format(low=low, high=words.percent(figure.high))
+    return tr("{low} to {high}").format(low=number_words(figure.low), high=number_words(figure.high))
+
+
+def with_bounds(figure: Figure) -> str:
+    """`94 % (88 to 97 %)`, or the value alone."""
+    bounds = bounds_words(figure)
+    told = value_words(figure)
+    return f"{told} ({bounds})" if bounds else told
+
+
+def number_words(value: float) -> str:
+    """A number with as many decimals as say something: 12, 3.4, 0.07, thousands set apart."""
+    size = abs(value)
+    places = 0 if size >= 100 or value == round(value) else 1 if size >= 10 else 2
+    return f"{value:,.{places}f}".replace(",", words.THIN)
+
+
+def of_words(figure: Figure) -> str:
+    """What a figure is of: a week, a day, a side, a stage; empty for the whole time."""
+    first, _, rest = figure.of.partition(" ")
+    day = _day(first)
+    if day is None:
+        return _month(figure.of) or figure.of.partition(": ")[2] or figure.of
+    if figure.name in WEEK_FIGURES and not rest:
+        span = words.span(day, day + timedelta(days=6))
+        return tr("Week {n}, {span}").format(n=day.isocalendar().week, span=span)
+    return weekday_words(day)
+
+
+def input_words(given: Input) -> tuple[str, str]:
+    """A number that went in: its label and its value in words, a dash where it is unknown."""
+    label, value = given
+    day = _day(label)
+    name = tr(label) if day is None else weekday_words(day)
+    if value is None:
+        return name, words.DASH
+    return name, value.replace("_", " ") if isinstance(value, str) else number_words(float(value))
+
+
+def title_words(figure: Figure) -> str:
+    """The name, and what it is of."""
+    return words.DOT.join(filter(None, (tr(figure.name), of_words(figure))))
+
+
+def as_text(figure: Figure) -> str:
+    """All of a figure, a line each, as it can be copied."""
+    lines = [f"{title_words(figure)}: {with_bounds(figure)}"]
+    lines += [tr(figure.reason)] if figure.reason else []
+    lines += [tr(figure.formula)]
+    lines += [f"{name}: {value}" for name, value in map(input_words, figure.inputs)]
+    return "\n".join([*lines, *filter(None, (figure.source, figure.caution)), *map(tr, figure.unknown)])
+
+
+def weekday_words(day: date) -> str:
+    """A day with the day of the week: `Sat 21 Nov 2026`."""
+    return _written(day, tr("ddd d MMM yyyy"))
+
+
+def month_words(day: date) -> str:
+    """The month of a day: `Nov 2026`."""
+    return _written(day, tr("MMM yyyy"))
+
+
+def short_month_words(day: date) -> str:
+    """The month of a day where there is little room: `Nov ’26`."""
+    return _written(day, tr("MMM ’yy"))
+
+
+def _written(day: date, form: str) -> str:
+    return QLocale().toString(QDate(day.year, day.month, day.day), form)
+
+
+def _month(text: str) -> str:
+    """`Nov 2026` out of `2026-11`, nothing out of anything else."""
+    day = _day(f"{text}-01") if len(text) == len("2026-11") else None
+    return month_words(day) if day is not None else ""
+
+
+def _day(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        return None
+
+
+WEEK_FIGURES = SHARES | {
+    "Load of the week",
+    "Monotony",
+    "Strain",
+    "Contacts",
+    "Time under tension, nominal",
+    "Volume load",
+}
+"""Figures whose day is the Monday of their week."""
