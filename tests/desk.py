@@ -1,6 +1,7 @@
 """The athlete's page at a desk: a clock moved by hand, keys pressed, and what came of it."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import cast
 
 from PySide6.QtCore import Qt
@@ -12,8 +13,9 @@ from app.domain.dose import Band, Dose, TempoReps
 from app.domain.plan import Exercise, Plan, Sides, Stage, StageKind
 from app.domain.records import Fact, RepDone
 from app.domain.tempo import parse_tempo
+from app.domain.timeline import Timeline
 from app.run.sounding import NoSound
-from app.views.athlete.page import AthletePage
+from app.views.athlete.page import Around, AthletePage
 from app.views.athlete.session import RunSession
 from app.views.lettering import type_scale
 from app.views.theme import Look, Place, choose
@@ -23,14 +25,36 @@ TWO_REPS = TempoReps(Band.exactly(2), parse_tempo("2-1-1-0"))
 FAULTS = ("knee caves in", "heel lifts")
 
 
+def heel_raise(dose: Dose, sides: Sides = Sides.BOTH, sets: int = 1, load_kg: str | None = None) -> Timeline:
+    """A plan of one exercise."""
+    exercise = Exercise(
+        "Heel raise",
+        dose,
+        sides=sides,
+        sets=sets,
+        rest_ms=30_000,
+        faults=FAULTS,
+        cues=("Tall",),
+        load_kg=None if load_kg is None else Decimal(load_kg),
+    )
+    return compile_timeline(Plan("Try-out", (Stage("One", StageKind.ACTIVATION, (exercise,)),)))
+
+
 class Desk:
     """A page with a clock, and what it wrote."""
 
-    def __init__(self, qtbot: QtBot, dose: Dose, sides: Sides = Sides.BOTH, sets: int = 1) -> None:
-        exercise = Exercise(
-            "Heel raise", dose, sides=sides, sets=sets, rest_ms=30_000, faults=FAULTS, cues=("Tall",)
-        )
-        timeline = compile_timeline(Plan("Try-out", (Stage("One", StageKind.ACTIVATION, (exercise,)),)))
+    def __init__(
+        self,
+        qtbot: QtBot,
+        dose: Dose,
+        sides: Sides = Sides.BOTH,
+        sets: int = 1,
+        *,
+        timeline: Timeline | None = None,
+        around: Around | None = None,
+    ) -> None:
+        timeline = timeline or heel_raise(dose, sides, sets)
+        self.around = around
         self.qtbot, self.clock, self.facts = qtbot, HandClock(7_000), list[Fact]()
         self.speaker, self.sound = RecordingSpeaker(), NoSound()
         self.session = RunSession(timeline, self.clock, self.speaker, self.sound, self._write)
@@ -40,7 +64,7 @@ class Desk:
     def another_page(self) -> AthletePage:
         """A page for the same run, as a window of another size would build it."""
         look = Look(choose(Place.TRAINING), "Inter", type_scale(22))
-        self.page = AthletePage(look, self.session, "Hugo", lambda: self.now_s)
+        self.page = AthletePage(look, self.session, "Hugo", lambda: self.now_s, self.around)
         self.page.resize(1280, 720)
         self.qtbot.addWidget(self.page)
         self.page.show()

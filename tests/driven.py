@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from app.domain.compiler import compile_timeline
 from app.domain.dose import Band, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
-from app.domain.plan import Exercise, Plan, Sides, Stage, StageKind
+from app.domain.plan import Exercise, Plan, Side, Sides, Stage, StageKind, StageOrder
 from app.domain.records import (
     Fact,
     PauseReason,
@@ -21,6 +21,7 @@ from app.run.intents import (
     CountRep,
     EndBout,
     ExtendRest,
+    GoToStage,
     Intent,
     MarkFault,
     MarkMissed,
@@ -30,10 +31,12 @@ from app.run.intents import (
     RedoBout,
     Resume,
     SkipExercise,
+    SkipStage,
+    TakeBack,
     Tick,
 )
 from app.run.snapshot import snapshot
-from app.run.state import Stand
+from app.run.state import RepMark, Stand
 
 DOSES = (
     Exercise("a", TempoReps(Band(1, 2), parse_tempo("2-1-X-1")), sides=Sides.EACH, sets=2, rest_ms=0),
@@ -57,6 +60,7 @@ COMMON: tuple[Intent, ...] = (
     ExtendRest(),
     MarkFault(),
     MarkFault("x"),
+    TakeBack(),
 )
 INTENTS: st.SearchStrategy[Intent] = st.one_of(
     st.sampled_from(
@@ -75,18 +79,44 @@ INTENTS: st.SearchStrategy[Intent] = st.one_of(
         ]
     ),
     st.sampled_from(
-        [RedoBout(), BeginNow(), ExtendRest(), MarkFault(), MarkFault("x"), Pause(PauseReason.INTERRUPTED)]
+        [
+            RedoBout(),
+            BeginNow(),
+            ExtendRest(),
+            MarkFault(),
+            MarkFault("x"),
+            TakeBack(),
+            Pause(PauseReason.INTERRUPTED),
+        ]
     ),
+    st.builds(
+        MarkFault,
+        st.sampled_from(["x", "y"]),
+        st.builds(RepMark, st.integers(-1, 15), st.integers(0, 2), st.integers(0, 4), st.sampled_from(Side)),
+    ),
+    st.builds(SkipStage, st.sampled_from(SkipReason)),
+    st.builds(GoToStage, st.integers(-1, 3)),
     st.builds(SkipExercise, st.sampled_from(SkipReason), st.none(), st.none() | st.integers(-1, 30)),
-    st.builds(RateBout, st.integers(-1, 20), st.none() | st.integers(0, 20), st.none() | st.integers(0, 10)),
+    st.builds(
+        RateBout,
+        st.integers(-1, 20),
+        st.none() | st.integers(0, 20),
+        st.none() | st.integers(0, 10),
+        load_kg=st.none() | st.just("12.5"),
+        attempt=st.none() | st.integers(0, 3),
+    ),
     st.builds(RateSession, st.none() | st.integers(0, 10)),
 )
 MOMENTS = st.lists(
     st.tuples(INTENTS | st.just(Tick()), st.integers(-500, 2_500) | st.just(2_000)), min_size=20, max_size=160
 )
-TIMELINE = compile_timeline(
+STAGES = (Stage("One", StageKind.ACTIVATION, DOSES[:2]), Stage("Two", StageKind.POWER, DOSES[2:]))
+TIMELINE = compile_timeline(Plan("All doses", STAGES))
+FREE = compile_timeline(
     Plan(
-        "All doses", (Stage("One", StageKind.ACTIVATION, DOSES[:2]), Stage("Two", StageKind.POWER, DOSES[2:]))
+        "All doses, in any order",
+        (*STAGES[:1], *(Stage(dose.name, StageKind.POWER, (dose,)) for dose in DOSES[3:])),
+        order=StageOrder.FREE,
     )
 )
 
@@ -105,7 +135,7 @@ def drive(timeline: Timeline, moments: list[tuple[Intent, int]]) -> tuple[Contro
 USUAL, ODD = (250, 700, 1_900, 2_000), (0, 1, 16, 2_001, 60_000, -400)
 
 
-def random_intent(chance: random.Random) -> Intent:
+def random_intent(chance: random.Random) -> Intent:  # noqa: PLR0911 - one a kind
     """Any intent, the common ones more often; now and then one that makes no sense."""
     kind = chance.random()
     if kind < 0.6:
@@ -117,6 +147,10 @@ def random_intent(chance: random.Random) -> Intent:
         return RateBout(chance.randint(-1, 20), reps, chance.choice([None, 4, 10]), pain)
     if kind < 0.905:
         return SkipExercise(chance.choice(list(SkipReason)), None, chance.choice([None, -1, 2, 30]))
+    if kind < 0.906:
+        return SkipStage(chance.choice(list(SkipReason)))
+    if kind < 0.92:
+        return GoToStage(chance.randint(-1, 4))
     return RateSession(chance.choice([None, 0, 7]))
 
 

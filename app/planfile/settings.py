@@ -20,6 +20,7 @@
     [screen]
     distance = 3.0            # metres from the screen to the eye
     presentation = false      # whether Review opens without pain, notes and the names of others
+    ask_before = true         # whether a session is begun with questions about the day
 
     [practitioner]            # written by `passphrase`
     passphrase = "$argon2id$v=19$..."
@@ -27,7 +28,7 @@
     [cautions]                # numbers in place of the program's own, see the README
     session_minutes = 75
 
-How the screens look stands in [screen] too, see `screen_settings`.
+How the screens look stands in [screen] too, see `screen_settings`; pedals in [keys], see `key_settings`.
 """
 
 from collections.abc import Mapping
@@ -38,6 +39,7 @@ from pathlib import Path
 from app.domain.cue_values import CueLevel
 from app.domain.thresholds import DEFAULT, ThresholdError, Thresholds, thresholds_from
 from app.planfile.amounts import Count, Format
+from app.planfile.key_settings import KEYS, PedalKeys, pedal_keys
 from app.planfile.kinds import Refuse, Schema, Text, Word
 from app.planfile.passphrase import PassphraseHash
 from app.planfile.positions import Positions
@@ -45,6 +47,7 @@ from app.planfile.report import Report
 from app.planfile.screen_settings import SCREEN_KEYS, ScreenSettings, screen_settings
 from app.planfile.shown import shown
 from app.planfile.source import read_text
+from app.planfile.switch import Switch
 from app.planfile.syntax import parse_toml
 from app.planfile.tables import Key, Table, Tables, Values
 
@@ -70,25 +73,11 @@ class Settings:
     latency_ms: Mapping[str, int] = field(default_factory=dict)
     distance_m: float = DEFAULT_DISTANCE_M
     presentation: bool = False
+    ask_before: bool = True
     screen: ScreenSettings = field(default_factory=ScreenSettings)
+    keys: PedalKeys = field(default_factory=PedalKeys)
     passphrase: str | None = None
     thresholds: Thresholds = DEFAULT
-
-
-@dataclass(frozen=True, slots=True)
-class Switch:
-    """True or false."""
-
-    def read(self, value: object, refuse: Refuse) -> bool | None:
-        """The value itself."""
-        if isinstance(value, bool):
-            return value
-        refuse(f"this must be true or false, not {shown(value)}; write it without quotes")
-        return None
-
-    def schema(self) -> Schema:
-        """A boolean."""
-        return {"type": "boolean"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,6 +142,7 @@ SCREEN = Table(
     (
         Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),
         Key("presentation", Switch(), "Review opens without pain, notes and names.", default=False),
+        Key("ask_before", Switch(), "Ask about the day before a session.", default=True),
         *SCREEN_KEYS,
     )
 )
@@ -163,6 +153,7 @@ SETTINGS = Table(
         Key("sound", SOUND, "How one is led by ear."),
         Key("latency", Tables(LATENCY, 50, "[[latency]]"), "How late the sound of each device is."),
         Key("screen", SCREEN, "How one is led by eye."),
+        Key("keys", KEYS, "Pedals and presenters."),
         Key("practitioner", PRACTITIONER, "The practitioner's part."),
         Key("cautions", Cautions(), "Numbers in place of the program's own."),
     )
@@ -197,7 +188,9 @@ def _settings(values: Values) -> Settings:
         latency_ms={row["device"]: row["ms"] for row in values.get("latency", ())},
         distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
         presentation=screen.get("presentation", False),
+        ask_before=screen.get("ask_before", True),
         screen=screen_settings(screen),
+        keys=pedal_keys(values.get("keys", {})),
         passphrase=values.get("practitioner", {}).get("passphrase"),
         thresholds=values.get("cautions", DEFAULT),
     )

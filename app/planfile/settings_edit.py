@@ -16,7 +16,7 @@ from app.planfile.source import read_text
 
 SettingPlace = tuple[str, ...]
 """A table and a key, as ("sound", "tones"); in a list of tables the row's device stands between them."""
-SettingValue = str | int | float | bool | None
+SettingValue = str | int | float | bool | list[str] | None
 """As the file says it; None takes the key out."""
 Changes = Mapping[SettingPlace, SettingValue]
 
@@ -61,8 +61,19 @@ def screen_changes(before: Settings, after: Settings) -> Changes:
     return {("screen", key): value for key, value in new.items() if value != old[key]}
 
 
+def keys_changes(before: Settings, after: Settings) -> Changes:
+    """What is to be written of pedals and presenters where it differs."""
+    old, new = _keys(before), _keys(after)
+    return {("keys", key): value for key, value in new.items() if value != old[key]}
+
+
+def _keys(settings: Settings) -> dict[str, SettingValue]:
+    keys = settings.keys
+    return {"count": list(keys.count), "pause": list(keys.pause), "one_pedal": keys.one_pedal}
+
+
 def _screen(settings: Settings) -> dict[str, SettingValue]:
-    return {"distance": settings.distance_m, **asdict(settings.screen)}
+    return {"distance": settings.distance_m, "ask_before": settings.ask_before, **asdict(settings.screen)}
 
 
 def _sound(settings: Settings) -> dict[str, SettingValue]:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from app.domain.records import BoutOutcome, BoutRated, FaultMarked, RepDone, SessionRated
+from app.domain.records import BoutOutcome, BoutRated, FaultMarked, LoadUsed, RepDone, SessionRated, TakenBack
 from app.domain.timeline import Timeline, rep_windows
 from app.run.intents import MarkFault, RateBout, RateSession
 from app.run.passing import Step, end_bout
@@ -40,12 +40,27 @@ def mark_fault(timeline: Timeline, state: RunState, intent: MarkFault, now_ms: i
 
     A name given soon after a mark without one names that mark, on the rep it was made on.
     """
-    mark = _waiting_for_name(state, intent, now_ms) or _rep_meant(timeline, state, now_ms)
+    if intent.on is None:
+        mark = _waiting_for_name(state, intent, now_ms) or _rep_meant(timeline, state, now_ms)
+    else:
+        mark = intent.on if _known_rep(timeline, state, intent.on) else None
     if mark is None or (mark, intent.fault) in state.faults:
         return state, ()
     fact = FaultMarked(now_ms - state.began_ms, mark.bout, mark.attempt, mark.rep, mark.side, intent.fault)
     unnamed = (mark, now_ms) if intent.fault is None else None
-    return replace(state, faults=state.faults | {(mark, intent.fault)}, unnamed=unnamed), (fact,)
+    faults, said = state.faults | {(mark, intent.fault)}, (*state.said, fact)
+    return replace(state, faults=faults, unnamed=unnamed, said=said), (fact,)
+
+
+def _known_rep(timeline: Timeline, state: RunState, mark: RepMark) -> bool:
+    """Whether a rep is one of an attempt that was made; whether it was done is for its record to say."""
+    if not 0 <= mark.bout < len(timeline.bouts):
+        return False
+    bout = timeline.bouts[mark.bout]
+    sides = {bout.side, bout.side.other} if bout.alternating else {bout.side}
+    return (
+        1 <= mark.attempt <= state.attempts[mark.bout] and 1 <= mark.rep <= bout.high and mark.side in sides
+    )
 
 
 def _waiting_for_name(state: RunState, intent: MarkFault, now_ms: int) -> RepMark | None:
@@ -61,7 +76,22 @@ def mark_missed(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     under_way = state.stand is Stand.RUNNING and state.begun and not bout.open_ended
     if not under_way or state.local_ms(now_ms) < rep_windows(bout)[state.passed].start_ms:
         return state, ()
-    return replace(state, missed=True), ()
+    said = state.said if state.missed else (*state.said, None)
+    return replace(state, missed=True, said=said), ()
+
+
+def take_back(state: RunState, now_ms: int) -> Step:
+    """The last mark or answer counts no more: one that was written by a further fact, one to come at once."""
+    if not state.said or state.stand is Stand.READY:
+        return state, ()
+    *before, last = state.said
+    state = replace(state, said=tuple(before), unnamed=None)
+    if last is None:
+        return replace(state, missed=False), ()
+    if isinstance(last, FaultMarked):
+        mark = RepMark(last.bout, last.attempt, last.rep, last.side)
+        state = replace(state, faults=state.faults - {(mark, last.fault)})
+    return state, (TakenBack(now_ms - state.began_ms, last.bout, last.attempt),)
 
 
 def _rep_meant(timeline: Timeline, state: RunState, now_ms: int) -> RepMark | None:
@@ -79,13 +109,29 @@ def _rep_meant(timeline: Timeline, state: RunState, now_ms: int) -> RepMark | No
 
 def rate_bout(state: RunState, intent: RateBout, now_ms: int) -> Step:
     """Answers about a bout that is over; they are taken late too, after the run as well."""
-    known = 0 <= intent.bout < len(state.attempts) and state.attempts[intent.bout] > 0
-    under_way = intent.bout == state.bout and state.begun and state.stand is not Stand.ENDED
-    if not known or under_way:
+    attempt = _attempt_meant(state, intent)
+    if attempt is None:
         return state, ()
-    attempt = state.attempts[intent.bout]
     at = now_ms - state.began_ms
-    return state, (BoutRated(at, intent.bout, attempt, intent.reps, intent.rpe, intent.pain, intent.note),)
+    said: list[BoutRated | LoadUsed] = []
+    questions = (intent.reps, intent.rpe, intent.pain, intent.note)
+    if intent.load_kg is None or any(answer is not None for answer in questions):
+        said.append(BoutRated(at, intent.bout, attempt, *questions))
+    if intent.load_kg is not None:
+        said.append(LoadUsed(at, intent.bout, attempt, intent.load_kg))
+    return replace(state, said=(*state.said, *said)), tuple(said)
+
+
+def _attempt_meant(state: RunState, intent: RateBout) -> int | None:
+    """The attempt that answers are about, None where there is none that is over."""
+    if not 0 <= intent.bout < len(state.attempts):
+        return None
+    last = state.attempts[intent.bout]
+    attempt = last if intent.attempt is None else intent.attempt
+    under_way = intent.bout == state.bout and state.begun and state.stand is not Stand.ENDED
+    if not 1 <= attempt <= last or (under_way and attempt == last):
+        return None
+    return attempt
 
 
 def rate_session(state: RunState, intent: RateSession, now_ms: int) -> Step:
@@ -94,4 +140,4 @@ def rate_session(state: RunState, intent: RateSession, now_ms: int) -> Step:
         return state, ()
     at = now_ms - state.began_ms
     lag = None if state.ended_ms is None else at - state.ended_ms
-    return state, (SessionRated(at, intent.rpe, lag, intent.note),)
+    return replace(state, said=()), (SessionRated(at, intent.rpe, lag, intent.note),)

@@ -9,6 +9,7 @@ from app.run.intents import (
     CountRep,
     EndBout,
     ExtendRest,
+    GoToStage,
     Intent,
     MarkFault,
     MarkMissed,
@@ -18,7 +19,9 @@ from app.run.intents import (
     RedoBout,
     Resume,
     SkipExercise,
+    SkipStage,
     Stop,
+    TakeBack,
     Tick,
 )
 from app.run.passing import Step, pass_time
@@ -52,6 +55,10 @@ def _follow(timeline: Timeline, state: RunState, intent: Intent, now_ms: int) ->
             return steering.redo(timeline, state, now_ms)
         case SkipExercise():
             return steering.skip_exercise(timeline, state, intent, now_ms)
+        case SkipStage():
+            return steering.skip_stage(timeline, state, intent, now_ms)
+        case GoToStage():
+            return steering.go_to_stage(timeline, state, intent, now_ms)
         case ExtendRest():
             return steering.extend_rest(timeline, state, intent, now_ms)
         case BeginNow():
@@ -64,6 +71,8 @@ def _follow(timeline: Timeline, state: RunState, intent: Intent, now_ms: int) ->
             return answers.mark_fault(timeline, state, intent, now_ms)
         case MarkMissed():
             return answers.mark_missed(timeline, state, now_ms)
+        case TakeBack():
+            return answers.take_back(state, now_ms)
         case RateBout():
             return answers.rate_bout(state, intent, now_ms)
         case RateSession():

@@ -2,7 +2,9 @@
 
 from dataclasses import dataclass
 
+from app.domain.checks import load_text
 from app.domain.records import PauseReason, SkipReason
+from app.run.state import RepMark
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,14 +36,23 @@ class CountRep:
 
 @dataclass(frozen=True, slots=True)
 class MarkFault:
-    """A fault in the current rep, or in the last one during the gap after a bout; the name is optional."""
+    """A fault in the current rep, or in the last one during the gap after a bout; the name is optional.
+
+    `on` names a rep that was done before and is not the last.
+    """
 
     fault: str | None = None
+    on: RepMark | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class MarkMissed:
     """The current rep is not being done."""
+
+
+@dataclass(frozen=True, slots=True)
+class TakeBack:
+    """The last mark or answer since the work last began was a mistake."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +75,21 @@ class SkipExercise:
 
 
 @dataclass(frozen=True, slots=True)
+class SkipStage:
+    """Leave out what remains of the current stage."""
+
+    reason: SkipReason
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class GoToStage:
+    """Go on with another stage (index from 0), where the plan leaves the order of its stages free."""
+
+    stage: int
+
+
+@dataclass(frozen=True, slots=True)
 class ExtendRest:
     """A longer rest before the next bout."""
 
@@ -81,15 +107,22 @@ class BeginNow:
 
 @dataclass(frozen=True, slots=True)
 class RateBout:
-    """Answers about a bout that has ended; None leaves a question unanswered, as it was."""
+    """Answers about a bout that has ended; None leaves a question unanswered, as it was.
+
+    `load_kg` is the load that was used, 0 to 1000 kg as decimal text. `attempt` is the attempt that is meant,
+    the last where none is named.
+    """
 
     bout: int
     reps: int | None = None
     rpe: int | None = None
     pain: int | None = None
     note: str | None = None
+    load_kg: str | None = None
+    attempt: int | None = None
 
     def __post_init__(self) -> None:
+        load_text("load_kg", self.load_kg)
         _within("reps", self.reps, 10_000)
         _within("rpe", self.rpe, 10)
         _within("pain", self.pain, 10)
@@ -124,9 +157,12 @@ Intent = (
     | CountRep
     | MarkFault
     | MarkMissed
+    | TakeBack
     | EndBout
     | RedoBout
     | SkipExercise
+    | SkipStage
+    | GoToStage
     | ExtendRest
     | BeginNow
     | RateBout

@@ -15,6 +15,7 @@ from app.domain.records import (
     RunOutcome,
 )
 from app.domain.timeline import Bout, RepWindow, Timeline, rep_windows
+from app.run.order import next_bout
 from app.run.state import RepMark, RunState, Stand
 
 LONGEST_SILENCE_MS = 2_000
@@ -70,7 +71,7 @@ def begin_bout(state: RunState) -> Step:
     attempt = state.attempt
     attempts = state.with_attempt(state.bout, attempt)
     at = _clock(state, state.work_from_ms) - state.began_ms
-    return replace(state, begun=True, attempts=attempts), (BoutBegan(at, state.bout, attempt),)
+    return replace(state, begun=True, attempts=attempts, said=()), (BoutBegan(at, state.bout, attempt),)
 
 
 def _pass_rep(state: RunState, window: RepWindow, due: int, now_ms: int) -> tuple[RunState, Fact]:
@@ -82,7 +83,10 @@ def _pass_rep(state: RunState, window: RepWindow, due: int, now_ms: int) -> tupl
     else:
         start = _clock(state, window.start_ms) - state.began_ms
         fact = RepDone(at, mark.bout, mark.attempt, mark.rep, mark.side, start, now_ms - due)
-    return replace(state, passed=state.passed + 1, missed=False, last_rep=mark), fact
+    not_done = state.not_done + state.missed
+    said = tuple(each for each in state.said if each is not None)
+    passed = state.passed + 1
+    return replace(state, passed=passed, not_done=not_done, missed=False, last_rep=mark, said=said), fact
 
 
 def close_rep(timeline: Timeline, state: RunState, now_ms: int) -> Step:
@@ -100,15 +104,16 @@ def close_rep(timeline: Timeline, state: RunState, now_ms: int) -> Step:
 def end_bout(timeline: Timeline, state: RunState, at_clock_ms: int, outcome: BoutOutcome) -> Step:
     """The current bout is over at a clock time, and the gap before the next begins there."""
     fact = BoutEnded(at_clock_ms - state.began_ms, state.bout, state.attempt, outcome)
-    state, facts = go_on(timeline, replace(state, last_bout=state.bout), at_clock_ms)
+    state = replace(state, last_bout=state.bout, over=state.over | {state.bout})
+    state, facts = go_on(timeline, state, at_clock_ms)
     return state, (fact, *facts)
 
 
 def go_on(timeline: Timeline, state: RunState, at_clock_ms: int) -> Step:
     """Go to the next bout that is not left out, or end the run when there is none."""
-    for bout in timeline.bouts[state.bout + 1 :]:
-        if (bout.stage, bout.exercise) not in state.skipped:
-            return enter(state, bout, at_clock_ms, -bout.before_ms), ()
+    bout = next_bout(timeline, state)
+    if bout is not None:
+        return enter(state, bout, at_clock_ms, -bout.before_ms), ()
     return end_run(state, at_clock_ms, RunOutcome.FINISHED)
 
 
@@ -122,6 +127,7 @@ def enter(state: RunState, bout: Bout, at_clock_ms: int, cursor_ms: int) -> RunS
         work_from_ms=0,
         rest_ms=max(-cursor_ms - bout.lead_in_ms, 0),
         passed=0,
+        not_done=0,
         begun=False,
         missed=False,
         counted_ms=None,
@@ -159,6 +165,7 @@ def pause(timeline: Timeline, state: RunState, at_clock_ms: int, reason: PauseRe
         cursor_ms=cursor,
         work_from_ms=work_from,
         missed=False,
+        said=tuple(each for each in state.said if each is not None),
         counted_ms=None,
         pause=reason,
     )

@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from app.domain.fold import as_meant
 from app.domain.records import (
     BoutBegan,
+    BoutChosen,
     BoutEnded,
     BoutOutcome,
     Fact,
@@ -15,6 +17,7 @@ from app.domain.records import (
     RunEnded,
 )
 from app.domain.timeline import Timeline, rep_windows
+from app.run.order import next_bout
 from app.run.state import RepMark, RunState, Stand, ready
 
 
@@ -25,7 +28,7 @@ def restore(timeline: Timeline, facts: Sequence[Fact], now_ms: int) -> RunState:
     clock time `now_ms`. A run that was over is over. A rest that was going on is cut to the lead-in.
     """
     state = replace(ready(timeline), stand=Stand.PAUSED, pause=PauseReason.INTERRUPTED)
-    for fact in facts:
+    for fact in as_meant(facts):
         state = _after(timeline, state, fact)
     gone_ms = max((fact.at_ms for fact in facts), default=0)
     state = replace(state, began_ms=now_ms - gone_ms, seen_ms=now_ms, anchor_ms=now_ms)
@@ -39,10 +42,14 @@ def _after(timeline: Timeline, state: RunState, fact: Fact) -> RunState:
         case BoutBegan(bout=bout, attempt=attempt):
             attempts = state.with_attempt(bout, attempt)
             last_bout = None if bout == state.last_bout else state.last_bout
-            state = replace(state, bout=bout, attempts=attempts, begun=True, passed=0, last_bout=last_bout)
+            begun = replace(state, bout=bout, attempts=attempts, begun=True, last_bout=last_bout)
+            state = replace(begun, passed=0, not_done=0)
+        case BoutChosen(bout=bout):
+            state = replace(state, bout=bout, begun=False, passed=0, not_done=0)
         case RepDone() | RepMissed():
             mark = RepMark(fact.bout, fact.attempt, fact.rep, fact.side)
-            state = replace(state, passed=state.passed + 1, last_rep=mark)
+            not_done = state.not_done + isinstance(fact, RepMissed)
+            state = replace(state, passed=state.passed + 1, not_done=not_done, last_rep=mark)
         case FaultMarked():
             mark = RepMark(fact.bout, fact.attempt, fact.rep, fact.side)
             state = replace(state, faults=state.faults | {(mark, fact.fault)})
@@ -63,19 +70,12 @@ def _after_bout(timeline: Timeline, state: RunState, fact: BoutEnded) -> RunStat
             return replace(state, last_bout=None) if fact.bout == state.last_bout else state
         state = replace(state, last_bout=fact.bout if state.begun else state.last_bout)
     elif fact.outcome is not BoutOutcome.BROKEN_OFF:
-        state = replace(state, last_bout=fact.bout)
+        state = replace(state, last_bout=fact.bout, over=state.over | {fact.bout})
     else:
-        return replace(state, begun=False, passed=0, last_bout=None)
-    return replace(state, bout=_next(timeline, state, fact.bout), begun=False, passed=0)
-
-
-def _next(timeline: Timeline, state: RunState, bout: int) -> int:
-    later = (
-        other.index
-        for other in timeline.bouts[bout + 1 :]
-        if (other.stage, other.exercise) not in state.skipped
-    )
-    return next(later, bout)
+        return replace(state, begun=False, passed=0, not_done=0, last_bout=None)
+    state = replace(state, bout=fact.bout, begun=False, passed=0, not_done=0)
+    following = next_bout(timeline, state)
+    return state if following is None else replace(state, bout=following.index)
 
 
 def _at_lead_in(timeline: Timeline, state: RunState) -> RunState:

@@ -7,6 +7,7 @@ from app.domain.plan import Exercise, Side, Stage
 from app.domain.records import PauseReason, RunOutcome
 from app.domain.tempo import Phase
 from app.domain.timeline import Bout, RepWindow, SpanKind, Timeline, WorkSpan, rep_windows
+from app.run.order import Rung, coming, ladder, open_stages
 from app.run.state import Doing, RunState, Stand
 
 
@@ -18,7 +19,9 @@ class Snapshot:
     the count at the athlete's own pace; `phase_left_ms` is None in open-ended work; `gap_left_ms` counts
     down to the work, the lead-in included, and `gap_all_ms` is its whole length; `left_ms` is what is left
     of the session as far as it has a length, and `left_open` says that open-ended work comes on top.
-    `following` is the bout after this one, what is left out passed over.
+    `begun` says that the work of the bout began and is not over. `following` is the bout after this one, what
+    is left out passed over. `rungs` says of each stage how it stands to the run, `choices` which of them can
+    be gone to instead.
     """
 
     stand: Stand
@@ -28,6 +31,7 @@ class Snapshot:
     exercise: Exercise
     stage: Stage
     attempt: int
+    begun: bool
     local_ms: int
     work_from_ms: int
     side: Side
@@ -43,6 +47,8 @@ class Snapshot:
     left_open: bool
     following: Bout | None
     cue: str | None
+    rungs: tuple[Rung, ...]
+    choices: tuple[int, ...]
     last_bout: int | None
     missed: bool
     marked: tuple[str | None, ...]
@@ -59,7 +65,7 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
     span = span_at(bout, local) if doing is Doing.WORK else None
     rep, side = _rep_and_side(bout, state)
     waiting = doing is not Doing.WORK
-    to_come = _to_come(timeline, state)
+    to_come = coming(timeline, state)
     return Snapshot(
         stand=state.stand,
         doing=doing,
@@ -68,6 +74,7 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
         exercise=exercise,
         stage=timeline.stage_of(bout),
         attempt=state.attempt,
+        begun=state.begun,
         local_ms=local,
         work_from_ms=state.work_from_ms,
         side=side if span is None else span.side,
@@ -83,6 +90,8 @@ def snapshot(timeline: Timeline, state: RunState, now_ms: int) -> Snapshot:
         left_open=any(each.open_ended for each in (bout, *to_come)),
         following=to_come[0] if to_come else None,
         cue=coaching_cue(exercise, bout, rep, local),
+        rungs=ladder(timeline, state),
+        choices=open_stages(timeline, state),
         last_bout=state.last_bout,
         missed=state.missed,
         marked=_marked(bout, state, rep, side),
@@ -118,11 +127,6 @@ def _rep_and_side(bout: Bout, state: RunState) -> tuple[int, Side]:
 def _window(bout: Bout, passed: int) -> RepWindow:
     windows = rep_windows(bout)
     return windows[min(passed, len(windows) - 1)]
-
-
-def _to_come(timeline: Timeline, state: RunState) -> tuple[Bout, ...]:
-    later = timeline.bouts[state.bout + 1 :]
-    return tuple(bout for bout in later if (bout.stage, bout.exercise) not in state.skipped)
 
 
 def _left(state: RunState, bout: Bout, local_ms: int, to_come: tuple[Bout, ...]) -> int:

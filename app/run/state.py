@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from app.domain.plan import Side
-from app.domain.records import PauseReason, RunOutcome
+from app.domain.records import BoutRated, FaultMarked, LoadUsed, PauseReason, RunOutcome
 from app.domain.timeline import Timeline
 
 
@@ -35,6 +35,10 @@ class RepMark:
     side: Side
 
 
+Said = FaultMarked | BoutRated | LoadUsed | None
+"""What can be taken back: a mark or an answer that was written, None for a mark on the rep under way."""
+
+
 @dataclass(frozen=True, slots=True)
 class RunState:
     """A run at one moment. All times in whole ms.
@@ -43,8 +47,10 @@ class RunState:
     ends at `work_from_ms` (the start of the rep it resumes at, else 0), the gap lies before the lead-in.
     While running, position at clock time t is `cursor_ms + t - anchor_ms`; otherwise it is `cursor_ms`.
     `rest_ms` is the length of this gap with what was added to it; `passed` counts the reps of this attempt
-    that are behind; `attempts` holds, by bout, how often it was begun or skipped; `seen_ms` is the last
-    clock time handed in; `unnamed` is the last fault marked without a name, and when.
+    that are behind, `not_done` those of them that were marked missed; `attempts` holds, by bout, how often it
+    was begun or skipped; `over` are the bouts that were done or ended early; `seen_ms` is the last clock time
+    handed in; `unnamed` is the last fault marked without a name, and when; `said` is what was marked and
+    answered since the work last began, the latest last.
     """
 
     stand: Stand
@@ -55,6 +61,7 @@ class RunState:
     work_from_ms: int = 0
     rest_ms: int = 0
     passed: int = 0
+    not_done: int = 0
     begun: bool = False
     missed: bool = False
     counted_ms: int | None = None
@@ -63,6 +70,8 @@ class RunState:
     faults: frozenset[tuple[RepMark, str | None]] = frozenset()
     unnamed: tuple[RepMark, int] | None = None
     skipped: frozenset[tuple[int, int]] = frozenset()
+    over: frozenset[int] = frozenset()
+    said: tuple[Said, ...] = ()
     began_ms: int = 0
     seen_ms: int = 0
     ended_ms: int | None = None

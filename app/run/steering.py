@@ -1,10 +1,21 @@
 """Intents that move a run: begin, pause, go on, end, redo, skip, rest longer or shorter, stop."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from app.domain.records import BoutEnded, BoutOutcome, Fact, RestExtended, Resumed, RunBegan, RunOutcome
+from app.domain.records import (
+    BoutChosen,
+    BoutEnded,
+    BoutOutcome,
+    Fact,
+    RestExtended,
+    Resumed,
+    RunBegan,
+    RunOutcome,
+    SkipReason,
+)
 from app.domain.timeline import Timeline
-from app.run.intents import ExtendRest, Pause, SkipExercise
+from app.run.intents import ExtendRest, GoToStage, Pause, SkipExercise, SkipStage
+from app.run.order import left_of, open_stages
 from app.run.passing import Step, close_rep, end_bout, end_run, enter, go_on, pause
 from app.run.state import Doing, RunState, Stand
 
@@ -38,7 +49,7 @@ def end_bout_now(timeline: Timeline, state: RunState, now_ms: int) -> Step:
     if state.stand is not Stand.RUNNING or not state.begun:
         return state, ()
     state, closed = close_rep(timeline, state, now_ms)
-    met = state.passed >= timeline.bouts[state.bout].low
+    met = state.passed - state.not_done >= timeline.bouts[state.bout].low
     outcome = BoutOutcome.DONE if met else BoutOutcome.ENDED_EARLY
     state, ended = end_bout(timeline, state, now_ms, outcome)
     return state, (*closed, *ended)
@@ -63,28 +74,77 @@ def redo(timeline: Timeline, state: RunState, now_ms: int) -> Step:
 
 
 def skip_exercise(timeline: Timeline, state: RunState, intent: SkipExercise, now_ms: int) -> Step:
-    """Leave out, with the reason, what remains of the exercise meant."""
+    """Leave out, with the reason, what remains of the exercise meant.
+
+    Where nothing of it remains, that it is left out is written as a further attempt at the bout meant.
+    """
     meant = state.bout if intent.bout is None else intent.bout
-    if state.stand not in (Stand.RUNNING, Stand.PAUSED) or not 0 <= meant < len(timeline.bouts):
+    if not 0 <= meant < len(timeline.bouts):
         return state, ()
     exercise = (timeline.bouts[meant].stage, timeline.bouts[meant].exercise)
-    if exercise in state.skipped:
+    return _leave_out(
+        timeline, state, _Leaving(frozenset({exercise}), meant, intent.reason, intent.note), now_ms
+    )
+
+
+def skip_stage(timeline: Timeline, state: RunState, intent: SkipStage, now_ms: int) -> Step:
+    """Leave out, with the reason, what remains of every exercise of the stage under way."""
+    here = timeline.bouts[state.bout]
+    left = {(bout.stage, bout.exercise) for bout in left_of(timeline, state) if bout.stage == here.stage}
+    exercises = frozenset(left | {(here.stage, here.exercise)})
+    return _leave_out(timeline, state, _Leaving(exercises, here.index, intent.reason, intent.note), now_ms)
+
+
+@dataclass(frozen=True, slots=True)
+class _Leaving:
+    """The exercises that are left out, the bout that gave rise to it, and why."""
+
+    exercises: frozenset[tuple[int, int]]
+    meant: int
+    reason: SkipReason
+    note: str | None
+
+
+def _leave_out(timeline: Timeline, state: RunState, leaving: _Leaving, now_ms: int) -> Step:
+    exercises = leaving.exercises - state.skipped
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED) or not exercises:
         return state, ()
-    left_out = [bout for bout in timeline.bouts[state.bout :] if (bout.stage, bout.exercise) == exercise]
+    bouts = [
+        bout.index
+        for bout in timeline.bouts
+        if (bout.stage, bout.exercise) in exercises
+        and (bout.index not in state.over or bout.index == state.bout)
+    ]
     at = now_ms - state.began_ms
-    facts: list[Fact] = []
+    facts: list[BoutEnded] = []
     attempts = list(state.attempts)
-    for bout in left_out:
-        attempt = state.attempt if bout.index == state.bout else attempts[bout.index] + 1
-        attempts[bout.index] = attempt
-        facts.append(BoutEnded(at, bout.index, attempt, BoutOutcome.SKIPPED, intent.reason, intent.note))
-    state = replace(state, skipped=state.skipped | {exercise})
-    if not left_out or left_out[0].index != state.bout:
-        return replace(state, attempts=tuple(attempts)), tuple(facts)
-    last_bout = state.bout if state.begun else state.last_bout
-    state = replace(state, attempts=tuple(attempts), begun=False, last_bout=last_bout)
-    state, ended = go_on(timeline, state, now_ms)
-    return state, (*facts, *ended)
+    for bout in bouts or [leaving.meant]:
+        attempts[bout] = state.attempt if bout == state.bout else attempts[bout] + 1
+        ended = BoutEnded(at, bout, attempts[bout], BoutOutcome.SKIPPED, leaving.reason, leaving.note)
+        facts.append(ended)
+    last = state.bout if state.begun and state.bout in bouts else state.last_bout
+    if last is not None and last != state.bout and any(fact.bout == last for fact in facts):
+        last = None
+    skipped = state.skipped | exercises
+    left = replace(state, skipped=skipped, attempts=tuple(attempts), last_bout=last)
+    if state.bout not in bouts:
+        return left, tuple(facts)
+    left, ended_run = go_on(timeline, replace(left, begun=False), now_ms)
+    return left, (*facts, *ended_run)
+
+
+def go_to_stage(timeline: Timeline, state: RunState, intent: GoToStage, now_ms: int) -> Step:
+    """Go on with another stage, where the plan leaves their order free; a bout under way is broken off."""
+    chosen = intent.stage in open_stages(timeline, state)
+    if state.stand not in (Stand.RUNNING, Stand.PAUSED) or not chosen:
+        return state, ()
+    at = now_ms - state.began_ms
+    bout = next(bout for bout in left_of(timeline, state) if bout.stage == intent.stage)
+    facts: tuple[Fact, ...] = (BoutChosen(at, bout.index),)
+    if state.begun:
+        broken = BoutEnded(at, state.bout, state.attempt, BoutOutcome.BROKEN_OFF)
+        state, facts = replace(state, last_bout=None), (broken, *facts)
+    return enter(state, bout, now_ms, -bout.before_ms), facts
 
 
 def extend_rest(timeline: Timeline, state: RunState, intent: ExtendRest, now_ms: int) -> Step:

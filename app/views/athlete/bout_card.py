@@ -1,6 +1,7 @@
-"""The card between bouts: what was done of a bout, how hard it was, what hurt."""
+"""The card between bouts: what was done of a bout, how hard it was, what hurt, and what went wrong."""
 
-from functools import partial
+from collections.abc import Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
@@ -8,16 +9,21 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 from app.domain.records import BoutRecord
 from app.domain.timeline import Bout, Timeline
 from app.run.intents import RateBout
+from app.views.athlete.amount_row import LoadRow, StepRow
+from app.views.athlete.asked import Turning
+from app.views.athlete.fault_chips import FaultChips
+from app.views.athlete.note_line import NoteLine
 from app.views.athlete.wording import last_bout_title
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import card, label, quiet_button, say
 from app.views.widgets.scale import EFFORT_WORDS, Scale
 
-PAIN_WORDS: dict[int, str] = {0: "none", 10: "the worst"}
+PAIN_WORDS: dict[int, str] = {0: message("none"), 10: message("the worst")}
 PAIN_LIMIT = 5
-OVER_LIMIT = (
+OVER_LIMIT = message(
     "Sharp pain, giving way, chest pain, dizziness or numbness: stop, and see a licensed professional."
 )
 
@@ -25,7 +31,8 @@ OVER_LIMIT = (
 class BoutCard(QFrame):
     """Asks about one bout; an answer goes out as an intent at once. Number keys answer effort, then pain.
 
-    A `brief` one leaves out the faults that were marked.
+    It asks about the last that is over, and can be turned to earlier ones that are not answered. A `brief`
+    one leaves out the faults.
     """
 
     rated = Signal(object)
@@ -33,18 +40,22 @@ class BoutCard(QFrame):
     def __init__(self, look: Look, timeline: Timeline, *, brief: bool = False) -> None:
         super().__init__()
         self._look, self._timeline = look, timeline
+        self._turning = Turning()
         self._bout: Bout | None = None
-        self._reps = 0
+        self._record: BoutRecord | None = None
         self._answered: Scale | None = None
+        size = look.sizes.heading if brief else look.sizes.title
         self._title = FittedLabel(look, pixels=look.sizes.heading * 1.1, weight=Weight.SEMIBOLD, lines=2)
-        self._done = label(look, pixels=look.sizes.title, weight=Weight.BOLD)
-        self._of = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
-        self._effort = Scale(look, "Effort", EFFORT_WORDS)
-        self._pain = Scale(look, "Pain", PAIN_WORDS)
-        self._faults = FittedLabel(look, pixels=look.sizes.body, lines=3)
+        self._back = quiet_button(look, "", self.turn_back)
+        self._on = quiet_button(look, tr("on  (→)"), self.turn_on)
+        self._reps = StepRow(look, tr("Reps done"), tr("One rep fewer"), tr("One rep more"), size)
+        self._load = LoadRow(look, size)
+        self._effort = Scale(look, tr("Effort"), EFFORT_WORDS)
+        self._pain = Scale(look, tr("Pain"), PAIN_WORDS)
+        self._faults = FaultChips(look)
+        self._note = NoteLine(look, tr("Note about this bout"), has_key=not brief)
         self._warning = label(look, wrap=True, colour=look.scheme.attention, weight=Weight.SEMIBOLD)
-        self._effort.answered.connect(lambda value: self._rate(rpe=value))
-        self._pain.answered.connect(lambda value: self._rate(pain=value))
+        self._connect()
         self._lay_out(brief=brief)
 
     @property
@@ -57,23 +68,27 @@ class BoutCard(QFrame):
         """Whether effort and pain are both answered."""
         return self._effort.value is not None and self._pain.value is not None
 
-    def show_bout(self, bout: Bout, record: BoutRecord) -> None:
-        """Ask about a bout of which this much is known."""
-        if bout is not self._bout:
-            self._answered = None
-        self._bout = bout
-        self._reps = record.reps_done
-        say(self._title, last_bout_title(self._timeline, bout))
-        say(self._done, str(self._reps))
-        say(self._of, f"of {bout.high}")
-        self._done.setAccessibleName(f"Reps done: {self._reps} of {bout.high}")
-        self._effort.show_value(record.rpe)
-        self._pain.show_value(record.pain)
-        faults = [f"rep {rep.rep} · {fault or 'a fault'}" for rep in record.reps for fault in rep.faults]
-        say(self._faults, "   ".join(faults) if faults else "none")
-        say(self._warning, OVER_LIMIT if (record.pain or 0) > PAIN_LIMIT else "")
-        self._warning.setVisible((record.pain or 0) > PAIN_LIMIT)
-        self._ask_next()
+    @property
+    def typing(self) -> bool:
+        """Whether keys type a note or a load."""
+        return self._note.typing or self._load.typing
+
+    def show_bouts(self, records: Sequence[BoutRecord]) -> None:
+        """Ask about one of these bouts, the last of them unless another was turned to."""
+        self._turning.take(records)
+        self._show()
+
+    def turn_back(self) -> None:
+        """Ask about the bout before that is not answered."""
+        self.finish_typing()
+        self._turning.turn_back()
+        self._show()
+
+    def turn_on(self) -> None:
+        """Ask about the next that is not answered, else about the last."""
+        self.finish_typing()
+        self._turning.turn_on()
+        self._show()
 
     def answer_number(self, number: int) -> None:
         """Answer the question that is being asked with a number key."""
@@ -85,50 +100,95 @@ class BoutCard(QFrame):
         if self._answered is not None:
             self._answered.answer(10)
 
-    def _ask_next(self) -> None:
+    def open_note(self) -> None:
+        """Let a note be written."""
+        if self._bout is not None:
+            self._note.open()
+
+    def open_load(self) -> None:
+        """Let the load be typed, where the exercise has one."""
+        self._load.open()
+
+    def finish_typing(self) -> None:
+        """Keep what is being typed, and give the keys back."""
+        self._note.finish()
+        self._load.finish()
+
+    def _show(self) -> None:
+        record = self._turning.record
+        if record is None:
+            return
+        bout = self._timeline.bouts[record.bout]
+        exercise = self._timeline.exercise_of(bout)
+        if bout is not self._bout:
+            self._answered = None
+        self._bout, self._record = bout, record
+        say(self._title, last_bout_title(self._timeline, bout))
+        self._show_turning()
+        say(self._reps.value, str(record.reps_done))
+        say(self._reps.about, tr("of {high}").format(high=bout.high))
+        spoken = tr("Reps done: {done} of {high}").format(done=record.reps_done, high=bout.high)
+        self._reps.value.setAccessibleName(spoken)
+        self._load.show_load(None if bout.alternating else bout.load_kg, record.load_kg)
+        self._effort.show_value(record.rpe)
+        self._pain.show_value(record.pain)
+        self._faults.show_bout(exercise, record)
+        self._note.show_note(record.note)
+        hurts = (record.pain or 0) > PAIN_LIMIT
+        say(self._warning, tr(OVER_LIMIT) if hurts else "")
+        self._warning.setVisible(hurts)
         self._effort.show_asked(asked=self._effort.value is None)
         self._pain.show_asked(asked=self._effort.value is not None and self._pain.value is None)
 
-    def _rate(self, *, reps: int | None = None, rpe: int | None = None, pain: int | None = None) -> None:
-        if self._bout is not None:
-            self.rated.emit(RateBout(self._bout.index, reps, rpe, pain))
+    def _show_turning(self) -> None:
+        earlier = self._turning.earlier
+        words = tr("%n before it not answered  (←)", "", earlier) if earlier else ""
+        if self._back.text() != words:
+            self._back.setText(words)
+            self._back.setAccessibleName(words or tr("Bouts before it"))
+        self._back.setVisible(bool(earlier))
+        self._on.setVisible(not self._turning.at_last)
+
+    def _rate(self, answers: RateBout) -> None:
+        if self._record is not None:
+            self.rated.emit(replace(answers, bout=self._record.bout, attempt=self._record.attempt))
 
     def _change_reps(self, by: int) -> None:
-        self._rate(reps=max(self._reps + by, 0))
+        if self._record is not None:
+            self._rate(RateBout(0, reps=max(self._record.reps_done + by, 0)))
+
+    def _connect(self) -> None:
+        self._reps.stepped.connect(self._change_reps)
+        self._effort.answered.connect(lambda value: self._rate(RateBout(0, rpe=value)))
+        self._pain.answered.connect(lambda value: self._rate(RateBout(0, pain=value)))
+        self._load.answered.connect(lambda text: self._rate(RateBout(0, load_kg=text)))
+        self._note.written.connect(lambda text: self._rate(RateBout(0, note=text)))
+        self._faults.marked.connect(self.rated)
 
     def _lay_out(self, *, brief: bool) -> None:
         look = self._look
         frame = card(look)
         inner = QVBoxLayout(frame)
-        edge = round(look.sizes.body * 1.8)
-        inner.setContentsMargins(edge, edge, edge, edge)
-        inner.setSpacing(round(look.sizes.body * 0.9))
-        inner.addWidget(self._title)
-        inner.addLayout(self._reps_row())
-        inner.addWidget(self._effort)
-        inner.addWidget(self._pain)
-        inner.addWidget(self._warning)
-        heading = label(look, "Faults marked", pixels=look.sizes.heading, colour=look.scheme.quiet)
-        for part in (heading, self._faults):
+        edge = round(look.sizes.body * 1.6)
+        inner.setContentsMargins(edge, edge // 2 if brief else edge, edge, edge // 2)
+        inner.setSpacing(round(look.sizes.body * (0.4 if brief else 0.7)))
+        head = QHBoxLayout()
+        head.addWidget(self._title, 1)
+        head.addWidget(self._back)
+        head.addWidget(self._on)
+        inner.addLayout(head)
+        for part in (
+            self._reps,
+            self._load,
+            self._effort,
+            self._pain,
+            self._warning,
+            self._faults,
+            self._note,
+        ):
             inner.addWidget(part)
-            if brief:
-                part.hide()
+        self._faults.setVisible(not brief)
         inner.addStretch(1)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(frame)
-
-    def _reps_row(self) -> QHBoxLayout:
-        look = self._look
-        row = QHBoxLayout()
-        row.addWidget(label(look, "Reps done", pixels=look.sizes.heading, colour=look.scheme.quiet))
-        row.addStretch(1)
-        for text, by, name in (("−", -1, "One rep fewer"), ("+", 1, "One rep more")):
-            button = quiet_button(look, text, partial(self._change_reps, by), tip=name)
-            button.setFont(look.font(look.sizes.title, Weight.SEMIBOLD))
-            button.setAccessibleName(name)
-            row.addWidget(button)
-        row.addSpacing(look.sizes.body)
-        row.addWidget(self._of)
-        row.addWidget(self._done)
-        return row

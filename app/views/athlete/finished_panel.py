@@ -1,162 +1,149 @@
-"""The screen after a run: done against planned, the card about the last bout, the rating of the session."""
+"""The screen after a run: done against planned, the card about its bouts, the rating of the session."""
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from app.domain.dose import Band
-from app.domain.fold import fold_bout, fold_closing, fold_run
-from app.domain.plan import Side
-from app.domain.records import BoutBegan, Fact, RunOutcome
+from app.analysis.session_done import session_done
+from app.domain.fold import fold_closing, fold_run
+from app.domain.records import Fact, RunOutcome
 from app.domain.timeline import Timeline
-from app.domain.words import band_text, side_word
 from app.run.intents import Intent, RateSession
+from app.views.athlete.asked import asked_about
 from app.views.athlete.bout_card import BoutCard
+from app.views.athlete.done_table import DoneTable
+from app.views.athlete.note_line import NoteLine
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.plain import card, label, quiet_button, say, scrolling, strong_button
 from app.views.widgets.scale import EFFORT_WORDS, Scale
 
-Tally = tuple[tuple[str, Side, int, Band], ...]
-"""Name, side, reps done and reps asked for, a row each."""
-
 TITLES: dict[RunOutcome | None, str] = {
-    RunOutcome.FINISHED: "Session finished",
-    RunOutcome.ABANDONED: "Session stopped",
-    None: "Session not begun",
+    RunOutcome.FINISHED: message("Session finished"),
+    RunOutcome.ABANDONED: message("Session stopped"),
+    None: message("Session not begun"),
 }
+SEEN = message(
+    "Your practitioner sees this table, your faults, effort, pain, loads and notes, and what was left out "
+    "and why. What you do not answer is shown as unknown."
+)
 
 
 class FinishedPanel(QWidget):
-    """Shows what was done by exercise and side, asks about the last bout, then how hard the session was."""
+    """Shows what was done by exercise and side, asks about bouts, then how hard the session was."""
 
     def __init__(
-        self, look: Look, timeline: Timeline, act: Callable[[Intent], object], leave: Callable[[], object]
+        self,
+        look: Look,
+        timeline: Timeline,
+        act: Callable[[Intent], object],
+        leave: Callable[[], object],
+        next_session: str | None = None,
     ) -> None:
         super().__init__()
-        self._look, self._timeline = look, timeline
+        self._look, self._timeline, self._leave = look, timeline, leave
         self._known = 0
-        self._tally: Tally = ()
-        self._cells: list[QWidget] = []
         self._answers_card = False
-        self._card = BoutCard(look, timeline, brief=True)
-        self._card.rated.connect(act)
-        self._card.hide()
+        self.card = BoutCard(look, timeline, brief=True)
+        self.card.rated.connect(act)
+        self.card.hide()
         self._title = label(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
-        self._effort = Scale(look, "How hard was the session?", EFFORT_WORDS)
+        self._table = DoneTable(look)
+        self._next = label(look, wrap=True, pixels=look.sizes.heading, weight=Weight.SEMIBOLD)
+        say(self._next, tr("Next session: {when}").format(when=next_session) if next_session else "")
+        self._next.setVisible(bool(next_session))
+        self._effort = Scale(look, tr("How hard was the session?"), EFFORT_WORDS)
         self._effort.answered.connect(lambda value: act(RateSession(value)))
-        self._rows = QGridLayout()
+        self._note = NoteLine(look, tr("Note about this session"))
+        self._note.written.connect(lambda text: act(RateSession(None, text)))
+        self._later = quiet_button(look, tr("Ask me later"), self._go)
         layout = QHBoxLayout(self)
         side = round(look.sizes.body * 3.2)
         layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
-        layout.setSpacing(side)
+        layout.setSpacing(round(side * 0.75))
         layout.addLayout(self._done_column(), 6)
-        layout.addLayout(self._rating_column(leave), 6)
+        layout.addLayout(self._rating_column(), 6)
+
+    @property
+    def typing(self) -> bool:
+        """Whether keys type a note or a load."""
+        return self._note.typing or self.card.typing
+
+    def open_note(self) -> None:
+        """Let a note about the session be written."""
+        self._note.open()
 
     def answer_number(self, number: int) -> None:
         """Answer the question that is being asked with a number key."""
-        self._answers_card = not (self._card.isHidden() or self._card.complete)
+        self._answers_card = not (self.card.isHidden() or self.card.complete)
         if self._answers_card:
-            self._card.answer_number(number)
+            self.card.answer_number(number)
         else:
             self._effort.answer(number)
 
     def make_ten(self) -> None:
         """Turn a 1 that was just answered by a key into a 10."""
         if self._answers_card:
-            self._card.make_ten()
+            self.card.make_ten()
         else:
             self._effort.answer(10)
 
     def show_run(self, outcome: RunOutcome | None, facts: Sequence[Fact]) -> None:
         """Show the sum of a run that is over, and what has been answered so far."""
         if len(facts) == self._known:
+            self._show_asked()
             return
         self._known = len(facts)
-        say(self._title, TITLES[outcome])
-        self._show_card(facts)
-        self._effort.show_value(fold_closing(facts).session_rpe)
-        self._effort.show_asked(asked=self._card.isHidden() or self._card.complete)
-        rows = tally(self._timeline, facts)
-        if rows != self._tally:
-            self._tally = rows
-            self._show_rows()
+        say(self._title, tr(TITLES[outcome]))
+        records = asked_about(facts)
+        self.card.setVisible(bool(records))
+        self.card.show_bouts(records)
+        closing = fold_closing(facts)
+        self._effort.show_value(closing.session_rpe)
+        self._note.show_note(closing.note)
+        self._later.setVisible(closing.session_rpe is None and outcome is not None)
+        self._table.show_done(session_done(self._timeline, fold_run(facts)))
+        self._show_asked()
 
-    def _show_card(self, facts: Sequence[Fact]) -> None:
-        begun = [fact for fact in facts if isinstance(fact, BoutBegan)]
-        self._card.setVisible(bool(begun))
-        if begun:
-            record = fold_bout(facts, begun[-1].bout, begun[-1].attempt)
-            self._card.show_bout(self._timeline.bouts[record.bout], record)
+    def finish_typing(self) -> None:
+        """Keep what is being typed."""
+        self.card.finish_typing()
+        self._note.finish()
 
-    def _show_rows(self) -> None:
-        scheme = self._look.scheme
-        for old in self._cells:
-            self._rows.removeWidget(old)
-            old.hide()
-            old.deleteLater()
-        self._cells.clear()
-        for row, (name, side, done, asked) in enumerate(self._tally):
-            side_text = "" if side is Side.BOTH else side_word(side).lower()
-            colour = scheme.ink if done >= asked.low else scheme.notice
-            text = f"{done} of {band_text(asked)}"
-            self._cell(row, 0, label(self._look, name, wrap=True))
-            self._cell(row, 1, label(self._look, side_text, colour=scheme.quiet))
-            self._cell(row, 2, label(self._look, text, weight=Weight.SEMIBOLD, colour=colour))
-        self._rows.setColumnStretch(0, 1)
-        self._rows.setRowStretch(len(self._tally), 1)
+    def _show_asked(self) -> None:
+        self._effort.show_asked(asked=self.card.isHidden() or self.card.complete)
 
-    def _cell(self, row: int, column: int, widget: QWidget) -> None:
-        self._rows.addWidget(widget, row, column)
-        self._cells.append(widget)
+    def _go(self) -> None:
+        self.finish_typing()
+        self._leave()
 
     def _done_column(self) -> QVBoxLayout:
         look = self._look
-        self._rows.setHorizontalSpacing(look.sizes.title)
-        inside = QWidget()
-        inside.setLayout(self._rows)
-        scroll = scrolling(inside, "What was done")
         column = QVBoxLayout()
-        column.setSpacing(round(look.sizes.body * 0.6))
+        column.setSpacing(round(look.sizes.body * 0.5))
         column.addWidget(self._title)
-        about = "Reps done of those asked for"
-        column.addWidget(label(look, about, pixels=look.sizes.heading, colour=look.scheme.quiet))
-        column.addSpacing(look.sizes.body)
-        column.addWidget(scroll, 1)
+        column.addWidget(self._next)
+        column.addWidget(scrolling(self._table, tr("What was done")), 1)
+        column.addWidget(label(look, tr(SEEN), colour=look.scheme.quiet, wrap=True))
         return column
 
-    def _rating_column(self, leave: Callable[[], object]) -> QVBoxLayout:
+    def _rating_column(self) -> QVBoxLayout:
         look = self._look
         frame = card(look)
         inner = QVBoxLayout(frame)
-        edge = round(look.sizes.body * 1.8)
+        edge = round(look.sizes.body * 1.6)
         inner.setContentsMargins(edge, edge // 2, edge, edge // 2)
+        inner.setSpacing(round(look.sizes.body * 0.5))
         inner.addWidget(self._effort)
         column = QVBoxLayout()
         column.setSpacing(round(look.sizes.body * 0.6))
-        column.addWidget(self._card)
+        column.addWidget(self.card)
         column.addWidget(frame)
         column.addStretch(1)
         row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(quiet_button(look, "Not now", leave))
-        row.addWidget(strong_button(look, "Done  (Space)", leave))
+        row.addWidget(self._note, 1)
+        row.addWidget(self._later)
+        row.addWidget(strong_button(look, tr("Done  (Space)"), self._go))
         column.addLayout(row)
         return column
-
-
-def tally(timeline: Timeline, facts: Sequence[Fact]) -> Tally:
-    """Reps done and asked for by exercise and side, last attempt of each bout, in the order of the plan."""
-    done: dict[int, int] = {}
-    for record in fold_run(facts):
-        done[record.bout] = record.reps_done
-    rows: dict[tuple[int, int, Side], list[int]] = {}
-    for bout in timeline.bouts:
-        side = Side.BOTH if bout.alternating else bout.side
-        row = rows.setdefault((bout.stage, bout.exercise, side), [0, 0, 0])
-        for place, more in enumerate((done.get(bout.index, 0), bout.low, bout.high)):
-            row[place] += more
-    return tuple(
-        (timeline.plan.stages[stage].exercises[exercise].name, side, reps, Band(low, high))
-        for (stage, exercise, side), (reps, low, high) in rows.items()
-    )

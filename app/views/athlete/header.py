@@ -68,7 +68,7 @@ class Header(QWidget):
         say(self._stage, shown.stage.name)
         say(self._left, time_left(shown))
         names = tuple(stage.name for stage in shown.timeline.plan.stages)
-        self._ladder.show_stage(names, shown.bout.stage)
+        self._ladder.show_stages(names, shown.rungs)
 
 
 def _words(shown: Snapshot) -> tuple[str, str]:

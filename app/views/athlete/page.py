@@ -1,23 +1,29 @@
 """The athlete's screen as a whole: one of five panels under one header, driven by keys."""
 
 from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from functools import partial
 from time import monotonic
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
-from app.run.intents import Begin, Intent, MarkFault, Pause, RateBout, Resume, Stop
+from app.planfile.key_settings import PedalKeys
+from app.run.answers import NAMING_MS
+from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
 from app.run.sounding import Loudness
 from app.run.state import Doing, Stand
 from app.views.athlete.bout_card import PAIN_LIMIT, BoutCard
+from app.views.athlete.figure import load_figure
 from app.views.athlete.finished_panel import FinishedPanel
 from app.views.athlete.header import Header
 from app.views.athlete.key_page import KeyPage
-from app.views.athlete.keys import KEY_INTENTS, LOUDNESS_KEYS
+from app.views.athlete.keys import KEY_INTENTS, LOUDNESS_KEYS, meant
 from app.views.athlete.loudness_bar import LoudnessBar, loudness_words
 from app.views.athlete.paused_panel import Asking, PausedPanel, Question
+from app.views.athlete.pedal import Pedal, follow, name_of
 from app.views.athlete.ready_panel import ReadyPanel
 from app.views.athlete.rest_panel import RestPanel
 from app.views.athlete.session import RunSession
@@ -33,6 +39,26 @@ SAID_FOR_S = 3.0
 """A change of loudness is said on the screen for so long."""
 TWICE_WITHIN_MS = 500
 """A key pressed again this soon is one press that came twice: it ends nothing."""
+HALTS: dict[Qt.Key, Asking] = {
+    Qt.Key.Key_S: Asking.STOP,
+    Qt.Key.Key_K: Asking.WHY,
+    Qt.Key.Key_X: Asking.WHY_STAGE,
+    Qt.Key.Key_G: Asking.STAGE,
+}
+"""Keys that pause and ask something."""
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """What the page knows beside the run.
+
+    The pedals that were learned and how to keep more of them, and when the next session is, in words; None
+    where nobody knows.
+    """
+
+    pedals: PedalKeys = field(default_factory=PedalKeys)
+    keep_pedals: Callable[[PedalKeys], object] | None = None
+    next_session: str | None = None
 
 
 class AthletePage(QWidget):
@@ -46,14 +72,23 @@ class AthletePage(QWidget):
     due = Signal(int)
 
     def __init__(
-        self, look: Look, session: RunSession, athlete: str, now_s: Callable[[], float] = monotonic
+        self,
+        look: Look,
+        session: RunSession,
+        athlete: str,
+        now_s: Callable[[], float] = monotonic,
+        around: Around | None = None,
     ) -> None:
         super().__init__()
+        self._around = around or Around()
+        self._pedal = Pedal(self)
+        self._pedal.short.connect(self._next)
+        self._pedal.long.connect(self._pause_or_go_on)
         self._look, self._session, self._now_s = look, session, now_s
         self._announced = ""
         self._one_at_s: float | None = None
         self._changed_s: float | None = None
-        self._halted_ms = 0
+        self._halted_ms = self._entered_ms = 0
         self._trouble = ""
         timeline = session.timeline
         self._header = Header(look)
@@ -61,9 +96,9 @@ class AthletePage(QWidget):
         self._notice.setContentsMargins(round(look.sizes.body * 3.2), 0, round(look.sizes.body * 3.2), 0)
         self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
         self._work = WorkPanel(look)
-        self._rest = RestPanel(look, timeline, self.act)
+        self._rest = RestPanel(look, timeline, self.act, partial(load_figure, session.folder))
         self._paused = PausedPanel(look, self.act)
-        self._finished = FinishedPanel(look, timeline, self.act, self.left.emit)
+        self._finished = FinishedPanel(look, timeline, self.act, self.left.emit, self._around.next_session)
         self._loudness = LoudnessBar(look, self._change_loudness)
         self._panels = QStackedWidget()
         for panel in (self._ready, self._work, self._rest, self._paused, self._finished):
@@ -102,8 +137,10 @@ class AthletePage(QWidget):
         else:
             self._finished.show_run(shown.outcome, self._session.facts)
         if entered:
+            self._rest.card.finish_typing()
             self._panels.setCurrentWidget(panel)
             self.setFocus()
+            self._entered_ms = self._session.now_ms()
         self._paused.take_focus()
         self._ask_for_onset(shown)
 
@@ -126,32 +163,87 @@ class AthletePage(QWidget):
         if isinstance(intent, Resume | Stop):
             self._paused.ask(Asking.NOTHING)
         self._session.act(intent)
-        if isinstance(intent, RateBout) and (intent.pain or 0) > PAIN_LIMIT and not self._session.over:
+        hurts = isinstance(intent, RateBout) and (intent.pain or 0) > PAIN_LIMIT
+        if isinstance(intent, RateBout) and hurts and not self._session.over:
             self._paused.ask(Asking.PAIN, intent)
             self._session.act(Pause())
         self.refresh()
+        if hurts and self._session.over:
+            self._finished.card.open_note()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Follow a key; a key held down counts once."""
         if event.isAutoRepeat():
             return
-        key = Qt.Key(event.key())
+        key = meant(event)
         if key is Qt.Key.Key_F1:
-            KeyPage(self._look, self).show()
+            self._show_keys()
+        elif self._asks_about_pain or self._typing:
+            super().keyPressEvent(event)
+        elif follow(self._around.pedals, event, self._pedal, self._next, self._pause_or_go_on):
+            return
         elif key in LOUDNESS_KEYS:
             self._change_loudness(LOUDNESS_KEYS[key])
-        elif self._asks_about_pain:
-            super().keyPressEvent(event)
         elif key is Qt.Key.Key_Space:
             self._space()
         elif Qt.Key.Key_0 <= key <= Qt.Key.Key_9:
             self._number(key - Qt.Key.Key_0)
-        elif key in (Qt.Key.Key_S, Qt.Key.Key_K):
-            self._halt(leave_out=key is Qt.Key.Key_K)
-        elif key in KEY_INTENTS:
-            self.act(KEY_INTENTS[key])
+        elif key in HALTS:
+            self._halt(HALTS[key])
+        elif not self._follow_card(key):
+            self._follow_intent(key, event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        """Tell a short press of the one pedal from a long one."""
+        if event.isAutoRepeat():
+            return
+        if self._around.pedals.one_pedal and name_of(Qt.Key(event.key())) in self._around.pedals.count:
+            self._pedal.up()
         else:
+            super().keyReleaseEvent(event)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """A pedal whose release goes elsewhere was not pressed for long."""
+        self._pedal.let_go()
+        super().focusOutEvent(event)
+
+    def _follow_intent(self, key: Qt.Key, event: QKeyEvent) -> None:
+        intent = KEY_INTENTS.get(key)
+        if intent is None:
             super().keyPressEvent(event)
+        elif isinstance(intent, CountRep) and self._session.controller.state.stand is Stand.READY:
+            self.act(Begin())
+        else:
+            self.act(intent)
+
+    def _follow_card(self, key: Qt.Key) -> bool:
+        """Follow a key that is for the card about a bout, where one is in sight."""
+        card = self._card
+        acts: dict[Qt.Key, Callable[[BoutCard], object]] = {
+            Qt.Key.Key_Left: BoutCard.turn_back,
+            Qt.Key.Key_Right: BoutCard.turn_on,
+            Qt.Key.Key_L: BoutCard.open_load,
+            Qt.Key.Key_W: BoutCard.open_note,
+        }
+        if key is Qt.Key.Key_W and self._panels.currentWidget() is self._finished:
+            self._finished.open_note()
+        elif card is not None and key in acts:
+            acts[key](card)
+        else:
+            return False
+        return True
+
+    @property
+    def _card(self) -> BoutCard | None:
+        """The card about a bout, where it is in sight."""
+        panel = self._panels.currentWidget()
+        card = self._rest.card if panel is self._rest else self._finished.card
+        return card if panel in (self._rest, self._finished) and not card.isHidden() else None
+
+    @property
+    def _typing(self) -> bool:
+        card = self._card
+        return (card is not None and card.typing) or self._finished.typing
 
     @property
     def _asks_about_pain(self) -> bool:
@@ -161,29 +253,54 @@ class AthletePage(QWidget):
 
     def _space(self) -> None:
         state = self._session.controller.state
-        stand = state.stand
-        if stand is Stand.ENDED:
+        if state.stand is Stand.ENDED:
             if state.seen_ms - state.began_ms - (state.ended_ms or 0) >= TWICE_WITHIN_MS:
                 self.left.emit()
-            return
-        intents: dict[Stand, Intent] = {
-            Stand.READY: Begin(),
-            Stand.RUNNING: Pause(),
-            Stand.PAUSED: Resume(),
-        }
-        self.act(intents[stand])
+        elif state.stand is Stand.READY:
+            self.act(Begin())
+        else:
+            self._pause_or_go_on()
 
-    def _halt(self, *, leave_out: bool) -> None:
+    def _pause_or_go_on(self) -> None:
         stand = self._session.controller.state.stand
-        if stand not in (Stand.RUNNING, Stand.PAUSED):
+        if stand is Stand.RUNNING:
+            self.act(Pause())
+        elif stand is Stand.PAUSED and not self._asks_about_pain:
+            self.act(Resume())
+
+    def _next(self) -> None:
+        """What a pedal asks for: begin, count, cut the rest short; never twice by one press that bounced."""
+        state = self._session.controller.state
+        if state.stand is Stand.READY:
+            self.act(Begin())
+            return
+        shown = self._session.look()
+        if shown.stand is not Stand.RUNNING:
+            return
+        if shown.doing is Doing.WORK:
+            self.act(CountRep())
+        elif shown.doing is Doing.GAP and self._session.now_ms() - self._entered_ms >= TWICE_WITHIN_MS:
+            self.act(BeginNow())
+
+    def _show_keys(self) -> None:
+        KeyPage(self._look, self, self._around.pedals, self._learn).show()
+
+    def _learn(self, pedals: PedalKeys) -> None:
+        self._around = replace(self._around, pedals=pedals)
+        if self._around.keep_pedals is not None:
+            self._around.keep_pedals(pedals)
+
+    def _halt(self, asking: Asking) -> None:
+        shown = self._session.look()
+        if shown.stand not in (Stand.RUNNING, Stand.PAUSED) or (asking is Asking.STAGE and not shown.choices):
             return
         now = self._session.now_ms()
-        if stand is Stand.PAUSED and self._paused.asking is Asking.STOP and not leave_out:
+        if shown.stand is Stand.PAUSED and self._paused.asking is Asking.STOP and asking is Asking.STOP:
             if now - self._halted_ms >= TWICE_WITHIN_MS:
                 self.act(Stop())
             return
         self._halted_ms = now
-        self._paused.ask(Asking.WHY if leave_out else Asking.STOP)
+        self._paused.ask(asking)
         self.act(Pause())
 
     def _number(self, number: int) -> None:
@@ -191,15 +308,29 @@ class AthletePage(QWidget):
         panel = self._panel(shown)
         ten = number == 0 and self._one_at_s is not None and self._now_s() - self._one_at_s <= TEN_WITHIN_S
         self._one_at_s = self._now_s() if number == 1 else None
-        if panel is self._paused:
+        named = self._fault_to_name(number)
+        if named is not None:
+            self.act(named)
+        elif panel is self._paused:
             self._paused.choose(number)
         elif panel is self._finished:
             self._answer(self._finished, number, ten=ten)
-        elif panel is self._rest and shown.last_bout is not None:
+        elif panel is self._rest and self._card is not None:
             self._answer(self._rest.card, number, ten=ten)
         elif shown.doing is Doing.WORK and panel is self._work and 1 <= number <= len(shown.exercise.faults):
             self.act(MarkFault(shown.exercise.faults[number - 1]))
         self.refresh()
+
+    def _fault_to_name(self, number: int) -> MarkFault | None:
+        """In the rest: the name of the fault that was marked just before, by its number."""
+        state = self._session.controller.state
+        if state.unnamed is None or self._panels.currentWidget() is not self._rest:
+            return None
+        mark, at_ms = state.unnamed
+        timeline = self._session.timeline
+        faults = timeline.exercise_of(timeline.bouts[mark.bout]).faults
+        soon = state.seen_ms - at_ms <= NAMING_MS
+        return MarkFault(faults[number - 1], mark) if soon and 1 <= number <= len(faults) else None
 
     def _answer(self, asking: BoutCard | FinishedPanel, number: int, *, ten: bool) -> None:
         if ten:

@@ -8,13 +8,25 @@ from functools import partial
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.domain.records import PauseReason, SkipReason
-from app.run.intents import Intent, RateBout, RedoBout, Resume, SkipExercise, Stop
+from app.run.intents import (
+    GoToStage,
+    Intent,
+    RateBout,
+    RedoBout,
+    Resume,
+    SkipExercise,
+    SkipStage,
+    Stop,
+    TakeBack,
+)
 from app.run.snapshot import Snapshot
 from app.views.athlete.bout_card import OVER_LIMIT
 from app.views.athlete.wording import paused_line
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 REASONS: dict[PauseReason, str] = {
@@ -39,6 +51,8 @@ class Asking(StrEnum):
     NOTHING = "nothing"
     STOP = "stop"
     WHY = "why"
+    WHY_STAGE = "why_stage"
+    STAGE = "stage"
     PAIN = "pain"
 
 
@@ -60,6 +74,8 @@ class PausedPanel(QWidget):
         self._asking = Asking.NOTHING
         self._hurt: RateBout | None = None
         self._note_is_due = False
+        self._offered: tuple[int, ...] = ()
+        self._stages: list[QWidget] = []
         self._title = label(look, pixels=look.sizes.display * 1.6, weight=Weight.BOLD)
         self._why = label(look, pixels=look.sizes.heading, wrap=True)
         self._where = FittedLabel(look, pixels=look.sizes.title, colour=look.scheme.quiet, lines=3)
@@ -75,6 +91,8 @@ class PausedPanel(QWidget):
             Asking.NOTHING: self._pause_row(),
             Asking.STOP: self._stop_row(),
             Asking.WHY: self._skip_row(),
+            Asking.WHY_STAGE: self._skip_row(),
+            Asking.STAGE: self._stage_row(),
             Asking.PAIN: self._pain_row(),
         }
         self._lay_out()
@@ -103,6 +121,7 @@ class PausedPanel(QWidget):
         say(self._why, WHY[reason])
         say(self._where, paused_line(shown))
         say(self._question, self._question_text(shown))
+        self._offer(shown)
         for asking, row in self._choices.items():
             row.setVisible(asking is self._asking)
 
@@ -113,46 +132,95 @@ class PausedPanel(QWidget):
             self._note.setFocus()
 
     def choose(self, number: int) -> bool:
-        """Answer the question why with a number key; tells whether it was one of the answers."""
-        if self._asking is not Asking.WHY or not 1 <= number <= len(SKIP_WORDS):
-            return False
-        self._skip(SKIP_WORDS[number - 1][1])
-        return True
+        """Answer what is asked with a number key; tells whether it was one of the answers."""
+        if self._asking in (Asking.WHY, Asking.WHY_STAGE) and 1 <= number <= len(SKIP_WORDS):
+            self._skip(SKIP_WORDS[number - 1][1])
+            return True
+        if self._asking is Asking.STAGE and number - 1 in self._offered:
+            self._go(number - 1)
+            return True
+        return False
 
     def _question_text(self, shown: Snapshot) -> str:
         if self._asking is Asking.PAIN and self._hurt is not None:
             bout = shown.timeline.bouts[self._hurt.bout]
             name = shown.timeline.exercise_of(bout).name
-            return f"Pain {self._hurt.pain}: {name} ends here. {OVER_LIMIT}"
+            words = tr("Pain {pain}: {name} ends here. {caution}")
+            return words.format(pain=self._hurt.pain, name=name, caution=tr(OVER_LIMIT))
         return {
             Asking.STOP: "Stop the session here? Everything done so far is kept.",
-            Asking.WHY: f"Leave out what remains of {shown.exercise.name}. Why?",
+            Asking.WHY: tr("Leave out what remains of {name}. Why?").format(name=shown.exercise.name),
+            Asking.WHY_STAGE: tr("Leave out what remains of the stage {name}. Why?").format(
+                name=shown.stage.name
+            ),
+            Asking.STAGE: tr("Go on with which stage? The one left comes again."),
         }.get(self._asking, "")
 
     def _skip(self, reason: SkipReason) -> None:
+        whole_stage = self._asking is Asking.WHY_STAGE
         self.ask(Asking.NOTHING)
-        self._act(SkipExercise(reason))
+        self._act(SkipStage(reason) if whole_stage else SkipExercise(reason))
+
+    def _go(self, stage: int) -> None:
+        self.ask(Asking.NOTHING)
+        self._act(GoToStage(stage))
+
+    def _offer(self, shown: Snapshot) -> None:
+        """Offer the stages that can be gone to, a button each under the number of the stage."""
+        if shown.choices == self._offered:
+            return
+        self._offered = shown.choices
+        for old in self._stages:
+            self._choose.removeWidget(old)
+            old.hide()
+            old.deleteLater()
+        stages = shown.timeline.plan.stages
+        self._stages = [
+            quiet_button(self._look, f"{stage + 1}  {stages[stage].name}", partial(self._go, stage))
+            for stage in self._offered
+        ]
+        for button in self._stages:
+            self._choose.addWidget(button)
+        self._choose.removeWidget(self._stay)
+        self._choose.addWidget(self._stay)
+        self._another.setVisible(bool(self._offered))
 
     def _leave_for_pain(self) -> None:
         hurt, note = self._hurt, self._note.text().strip() or None
         self.ask(Asking.NOTHING)
         if hurt is not None:
             if note:
-                self._act(RateBout(hurt.bout, note=note))
+                self._act(RateBout(hurt.bout, note=note, attempt=hurt.attempt))
             self._act(SkipExercise(SkipReason.PAIN, note, hurt.bout))
 
     def _pause_row(self) -> QWidget:
         look = self._look
+        self._another = quiet_button(look, tr("Another stage  (G)"), partial(self.ask, Asking.STAGE))
+        self._another.hide()
         return _row(
-            strong_button(look, "Go on  (Space)", partial(self._act, Resume())),
-            quiet_button(look, "Do this bout again  (A)", partial(self._act, RedoBout())),
-            quiet_button(look, "Leave out this exercise  (K)", partial(self.ask, Asking.WHY)),
-            quiet_button(look, "Stop here  (S)", partial(self.ask, Asking.STOP)),
+            look,
+            strong_button(look, tr("Go on  (Space)"), partial(self._act, Resume())),
+            quiet_button(look, tr("Do this bout again  (A)"), partial(self._act, RedoBout())),
+            quiet_button(look, tr("Leave out this exercise  (K)"), partial(self.ask, Asking.WHY)),
+            quiet_button(
+                look, tr("Leave out the rest of this stage  (X)"), partial(self.ask, Asking.WHY_STAGE)
+            ),
+            self._another,
+            quiet_button(look, tr("Stop here  (S)"), partial(self.ask, Asking.STOP)),
         )
+
+    def _stage_row(self) -> QWidget:
+        self._choose = FlowLayout(None, self._look.sizes.body)
+        inside = QWidget()
+        inside.setLayout(self._choose)
+        self._stay = quiet_button(self._look, tr("stay with this one"), partial(self.ask, Asking.NOTHING))
+        self._choose.addWidget(self._stay)
+        return inside
 
     def _stop_row(self) -> QWidget:
         look = self._look
         return _row(
+            look,
             strong_button(look, "Go on  (Space)", partial(self._act, Resume())),
             quiet_button(look, "Yes, stop here  (S)", partial(self._act, Stop())),
         )
@@ -160,16 +228,21 @@ class PausedPanel(QWidget):
     def _skip_row(self) -> QWidget:
         look = self._look
         reasons = [quiet_button(look, text, partial(self._skip, reason)) for text, reason in SKIP_WORDS]
-        return _row(*reasons, quiet_button(look, "keep it", partial(self.ask, Asking.NOTHING)))
+        return _row(look, *reasons, quiet_button(look, "keep it", partial(self.ask, Asking.NOTHING)))
 
     def _pain_row(self) -> QWidget:
         look = self._look
-        return _row(
-            self._note,
-            strong_button(look, "Leave it out  (Enter)", self._leave_for_pain),
-            quiet_button(look, "The number was wrong", partial(self._act, Resume())),
-            stretch=True,
-        )
+        inside = QWidget()
+        row = QHBoxLayout(inside)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._note, 1)
+        row.addWidget(strong_button(look, tr("Leave it out  (Enter)"), self._leave_for_pain))
+        row.addWidget(quiet_button(look, tr("The number was wrong"), self._take_back_pain))
+        return inside
+
+    def _take_back_pain(self) -> None:
+        self._act(TakeBack())
+        self._act(Resume())
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
@@ -182,15 +255,13 @@ class PausedPanel(QWidget):
         layout.addWidget(self._question)
         for row in self._choices.values():
             layout.addWidget(row)
+            row.hide()
         layout.addStretch(2)
 
 
-def _row(*parts: QWidget, stretch: bool = False) -> QWidget:
+def _row(look: Look, *parts: QWidget) -> QWidget:
     inside = QWidget()
-    row = QHBoxLayout(inside)
-    row.setContentsMargins(0, 0, 0, 0)
+    row = FlowLayout(inside, look.sizes.body)
     for part in parts:
-        row.addWidget(part, 1 if stretch and part is parts[0] else 0)
-    if not stretch:
-        row.addStretch(1)
+        row.addWidget(part)
     return inside

@@ -7,13 +7,14 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from app.domain.fold import fold_bout
 from app.domain.records import Fact
 from app.domain.timeline import Timeline
 from app.domain.units import clock_text
 from app.run.intents import BeginNow, ExtendRest, Intent, RedoBout
 from app.run.snapshot import Snapshot
+from app.views.athlete.asked import asked_about
 from app.views.athlete.bout_card import BoutCard
+from app.views.athlete.figure import Figure, FigureView
 from app.views.athlete.wording import bout_line, whole_seconds
 from app.views.lettering import Weight
 from app.views.theme import Look
@@ -21,16 +22,28 @@ from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import label, quiet_button, say
 
 CLOCK_RATIO = 4.2
+DIGITS_SHARE = 0.9
+"""Height that the digits of the clock take of their font's size: they have no letters that reach below."""
 
 
 class RestPanel(QWidget):
-    """Shows a gap. `act` is given what is asked for."""
+    """Shows a gap. `act` is given what is asked for, `figure_of` gives the picture of a path of the plan."""
 
-    def __init__(self, look: Look, timeline: Timeline, act: Callable[[Intent], object]) -> None:
+    def __init__(
+        self,
+        look: Look,
+        timeline: Timeline,
+        act: Callable[[Intent], object],
+        figure_of: Callable[[str | None], Figure | None],
+    ) -> None:
         super().__init__()
         self._look, self._timeline, self._act = look, timeline, act
-        self._asked: tuple[int, int] | None = None
+        self._figure_of = figure_of
+        self._asked: int | None = None
+        self._coming: tuple[int, int] | None = None
+        self._figure = FigureView(look)
         self._clock = label(look, pixels=look.sizes.display * CLOCK_RATIO, weight=Weight.BOLD)
+        self._clock.setFixedHeight(round(look.sizes.display * CLOCK_RATIO * DIGITS_SHARE))
         self._bar = TimeBar(look)
         self._next = FittedLabel(look, pixels=look.sizes.display * 0.9, weight=Weight.SEMIBOLD, lines=3)
         self._setup = FittedLabel(look, pixels=look.sizes.title * 0.85, colour=look.scheme.quiet, lines=5)
@@ -47,22 +60,15 @@ class RestPanel(QWidget):
         again = "Again: " if shown.attempt > 1 else "Next: "
         say(self._next, again + bout_line(self._timeline, shown.bout, before))
         say(self._setup, shown.exercise.setup or "")
-        asked = (len(facts), -1 if shown.last_bout is None else shown.last_bout)
-        if asked != self._asked:
-            self._asked = asked
-            self._ask(shown, facts)
-
-    def _ask(self, shown: Snapshot, facts: Sequence[Fact]) -> None:
-        self.card.setVisible(shown.last_bout is not None)
-        if shown.last_bout is None:
-            return
-        attempts = [
-            fact.attempt
-            for fact in facts
-            if getattr(fact, "bout", None) == shown.last_bout and hasattr(fact, "attempt")
-        ]
-        record = fold_bout(facts, shown.last_bout, max(attempts))
-        self.card.show_bout(self._timeline.bouts[shown.last_bout], record)
+        coming = (shown.bout.stage, shown.bout.exercise)
+        if coming != self._coming:
+            self._coming = coming
+            self._figure.show_figure(self._figure_of(shown.exercise.picture), shown.exercise.name)
+        if len(facts) != self._asked:
+            self._asked = len(facts)
+            records = asked_about(facts, shown.bout.index if shown.begun else None)
+            self.card.setVisible(bool(records))
+            self.card.show_bouts(records)
 
     def _lay_out(self) -> None:
         look = self._look
@@ -73,7 +79,9 @@ class RestPanel(QWidget):
         left.addSpacing(look.sizes.title)
         left.addWidget(self._next)
         left.addWidget(self._setup)
-        left.addStretch(1)
+        left.addSpacing(round(look.sizes.body * 0.4))
+        left.addWidget(self._figure, 1)
+        left.addStretch(0)
         left.addLayout(self._buttons())
         self.card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         row = QHBoxLayout(self)

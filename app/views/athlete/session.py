@@ -1,6 +1,7 @@
 """A run on a screen: the controller, the clock, the sound and the record, brought together."""
 
 from collections.abc import Callable, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -26,7 +27,8 @@ class RunSession(QObject):
 
     The picture's clock runs behind the machine's by the latency of the sound, so that what is seen and what
     is heard belong together. `moved` is emitted after every intent that left facts behind. A run that is
-    taken up again brings the facts `written` of it before.
+    taken up again brings the facts `written` of it before. `folder` is that of its plan, as far as
+    somebody says it: there the pictures of its exercises lie.
     """
 
     moved = Signal(tuple)
@@ -42,6 +44,7 @@ class RunSession(QObject):
     ) -> None:
         super().__init__()
         self.timeline = timeline
+        self.folder: Path | None = None
         self._clock = clock
         self._speaker = speaker
         self._sound = sound

@@ -1,10 +1,16 @@
-"""The ladder: short treads rising to the right, one a stage; the one stood on is bright, those done grey."""
+"""The ladder: short treads rising to the right, one a stage.
 
-from PySide6.QtCore import QLineF, QSize, Qt
+The one stood on is bright, those behind are grey, those to come faint; a locked one is an outline. It rises
+the way lines are read: to the left where they run from right to left.
+"""
+
+from PySide6.QtCore import QLineF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.run.order import Rung
 from app.views.theme import Look
+from app.views.translation import tr
 
 
 class Ladder(QWidget):
@@ -14,19 +20,25 @@ class Ladder(QWidget):
         super().__init__(parent)
         self._look = look
         self._names: tuple[str, ...] = ()
-        self._here = 0
+        self._rungs: tuple[Rung, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
         """Give five treads their room."""
         return QSize(round(self._look.sizes.body * 21), round(self._look.sizes.body * 2.6))
 
-    def show_stage(self, names: tuple[str, ...], here: int) -> None:
-        """Stand on stage `here` (from 0) of those named."""
-        if (names, here) == (self._names, self._here):
+    def show_stages(self, names: tuple[str, ...], rungs: tuple[Rung, ...]) -> None:
+        """Show the stages named and how each stands to the run; one of them is where it stands."""
+        if (names, rungs) == (self._names, self._rungs):
             return
-        self._names, self._here = names, here
-        self.setAccessibleName(f"Stage {here + 1} of {len(names)}: {names[here]}")
+        self._names, self._rungs = names, rungs
+        here = rungs.index(Rung.HERE)
+        words = tr("Stage {n} of {m}: {name}").format(n=here + 1, m=len(names), name=names[here])
+        locked = [name for name, rung in zip(names, rungs, strict=True) if rung is Rung.LOCKED]
+        about = tr("Locked until what is before them is done or left out: {names}")
+        self.setAccessibleName(words)
+        self.setToolTip(about.format(names=", ".join(locked)) if locked else "")
+        self.setAccessibleDescription(self.toolTip())
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -39,14 +51,24 @@ class Ladder(QWidget):
         rise = 0.0 if count == 1 else (self.height() - 2 * thick) / (count - 1)
         for index in range(len(self._names)):
             y = self.height() - thick - rise * index
-            pen = QPen(QColor(self._colour(index)), thick if index == self._here else thick * 0.72)
-            pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-            painter.setPen(pen)
-            painter.drawLine(QLineF(index * step + thick, y, (index + 0.86) * step - thick, y))
+            begin, end = index * step + thick, (index + 0.86) * step - thick
+            if self.layoutDirection() is Qt.LayoutDirection.RightToLeft:
+                begin, end = self.width() - end, self.width() - begin
+            line = QLineF(begin, y, end, y)
+            self._paint_tread(painter, line, self._rungs[index], thick)
         painter.end()
 
-    def _colour(self, index: int) -> str:
+    def _paint_tread(self, painter: QPainter, line: QLineF, rung: Rung, thick: float) -> None:
         scheme = self._look.scheme
-        if index == self._here:
-            return scheme.ink
-        return scheme.quiet if index < self._here else scheme.faint
+        colour = {Rung.HERE: scheme.ink, Rung.BEHIND: scheme.quiet}.get(rung, scheme.unfilled)
+        if rung is Rung.LOCKED:
+            half = thick * 0.45
+            painter.setPen(QPen(QColor(scheme.quiet), 1))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            outline = QRectF(line.x1() - half, line.y1() - half, line.dx() + 2 * half, 2 * half)
+            painter.drawRoundedRect(outline, half, half)
+            return
+        pen = QPen(QColor(colour), thick if rung is Rung.HERE else thick * 0.72)
+        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter.setPen(pen)
+        painter.drawLine(line)

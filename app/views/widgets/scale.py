@@ -2,13 +2,14 @@
 
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.fitted import FittedLabel
 
-UNANSWERED = "not answered yet: stays unknown"
+UNANSWERED = "unanswered: stays unknown"
 
 EFFORT_WORDS: dict[int, str] = {
     0: "rest",
@@ -34,8 +35,8 @@ class Scale(QWidget):
         self._value: int | None = None
         self._heading = QLabel(title)
         self._heading.setFont(look.font(look.sizes.heading))
-        self._word = QLabel(UNANSWERED)
-        self._word.setFont(look.font(look.sizes.body))
+        self._word = FittedLabel(look, pixels=look.sizes.body, lines=2)
+        self._word.setAlignment(Qt.AlignmentFlag.AlignTrailing | Qt.AlignmentFlag.AlignVCenter)
         self._buttons = [self._button(number) for number in range(most + 1)]
         row = QHBoxLayout()
         row.setSpacing(round(look.sizes.body * 0.5))
@@ -44,9 +45,11 @@ class Scale(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(round(look.sizes.body * 0.5))
-        layout.addWidget(self._heading)
+        head = QHBoxLayout()
+        head.addWidget(self._heading)
+        head.addWidget(self._word, 1)
+        layout.addLayout(head)
         layout.addLayout(row)
-        layout.addWidget(self._word)
         self._paint()
 
     @property
@@ -82,19 +85,24 @@ class Scale(QWidget):
         button.setAccessibleName(f"{self._title} {number}" + (f", {word}" if word else ""))
         button.setCheckable(True)
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        button.clicked.connect(partial(self.answer, number))
+        button.toggled.connect(partial(self._press, number))
         return button
+
+    def _press(self, number: int, _checked: bool) -> None:
+        self.answer(number)
 
     def _paint(self) -> None:
         scheme = self._look.scheme
         for number, button in enumerate(self._buttons):
             chosen = number == self._value
-            button.setChecked(chosen)
-            ground, ink = (scheme.ink, scheme.ground) if chosen else (scheme.faint, scheme.ink)
+            with QSignalBlocker(button):
+                button.setChecked(chosen)
+            ground, ink = (scheme.ink, scheme.ground) if chosen else (scheme.well, scheme.ink)
+            edge = ground if chosen else scheme.well_edge
             button.setStyleSheet(
                 f"QPushButton {{ background: {ground}; color: {ink};"
-                " border: none; border-radius: 8px; padding: 0; }"
-                f"QPushButton:focus {{ border: 2px solid {scheme.quiet}; }}"
+                f" border: 2px solid {edge}; border-radius: 8px; padding: 0; }}"
+                f"QPushButton:focus {{ border: 2px solid {scheme.accent}; }}"
             )
         self._word.setText(self._describe())
         self._word.setStyleSheet(f"color: {scheme.quiet if self._value is None else scheme.ink}")

@@ -1,16 +1,21 @@
 """What is said of a run while it goes: counts, faults, missed reps, ratings."""
 
+import pytest
+
 from app.domain.dose import Band, HoldReps, OwnPaceReps
+from app.domain.fold import fold_bout
 from app.domain.plan import Exercise, Side
 from app.domain.records import (
     BoutEnded,
     BoutOutcome,
     BoutRated,
     FaultMarked,
+    LoadUsed,
     RepDone,
     RepMissed,
     SessionRated,
     SkipReason,
+    TakenBack,
 )
 from app.run.intents import (
     CountRep,
@@ -20,9 +25,12 @@ from app.run.intents import (
     Pause,
     RateBout,
     RateSession,
+    RedoBout,
     Resume,
     SkipExercise,
+    TakeBack,
 )
+from app.run.state import RepMark
 from tests.led import TWO_REPS, Led, one, reps, timeline_of
 
 
@@ -111,6 +119,21 @@ def test_a_bout_is_rated_only_when_it_is_over_and_also_after_the_run() -> None:
     assert led.do(RateBout(7, rpe=4)) == ()
 
 
+def test_a_load_is_written_down_by_itself_and_beside_other_answers() -> None:
+    led = Led(one(TWO_REPS)).begin().to(14_000)
+    assert led.do(RateBout(0, load_kg="12.5")) == (LoadUsed(14_000, 0, 1, "12.5"),)
+    assert led.do(RateBout(0, rpe=4, load_kg="0")) == (
+        BoutRated(14_000, 0, 1, None, 4, None, None),
+        LoadUsed(14_000, 0, 1, "0"),
+    )
+
+
+@pytest.mark.parametrize("load", ["-1", "1000.5", "12,5", "heavy", "1e2", ""])
+def test_a_load_is_a_decimal_number_from_0_to_1000_kg(load: str) -> None:
+    with pytest.raises(ValueError, match="load_kg"):
+        RateBout(0, load_kg=load)
+
+
 def test_the_session_rating_keeps_its_lag() -> None:
     led = Led(one(TWO_REPS)).begin().to(20_000)
     assert led.do(RateSession(5)) == (SessionRated(20_000, 5, 7_000),)
@@ -168,3 +191,51 @@ def test_no_rep_is_missed_between_two_reps_nor_in_a_lead_in() -> None:
     led.to(12_000).do(MarkMissed())
     led.to(30_000)
     assert led.of(RepMissed) == []
+
+
+def test_what_was_said_last_is_taken_back_first_and_stays_written() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
+    led.do(MarkFault("wobbles"))
+    led.do(RateBout(0, rpe=4))
+    led.do(RateBout(0, pain=7))
+    assert [led.do(TakeBack()) for _ in range(4)] == [(TakenBack(20_000, 0, 1),)] * 3 + [()]
+    record = fold_bout(led.facts, 0, 1)
+    assert (record.rpe, record.pain, [rep.faults for rep in record.reps]) == (None, None, [(), ()])
+    assert [type(fact) for fact in led.facts].count(BoutRated) == 2
+    led.do(MarkFault("wobbles"))
+    assert fold_bout(led.facts, 0, 1).reps[-1].faults == ("wobbles",), "it can be marked again"
+
+
+def test_taking_back_leaves_what_was_said_before_this_rest() -> None:
+    led = Led(one(TWO_REPS, sets=3)).begin().to(20_000)
+    led.do(RateBout(0, rpe=4))
+    led.to(45_000)
+    assert led.controller.state.begun
+    assert led.do(TakeBack()) == ()
+
+
+def test_a_rep_marked_as_not_done_by_mistake_is_done_after_all() -> None:
+    led = Led(one(TWO_REPS)).begin().to(6_000)
+    led.do(MarkMissed())
+    led.do(MarkMissed())
+    assert led.do(TakeBack()) == ()
+    led.to(9_000)
+    assert (led.of(RepMissed), [fact.rep for fact in led.of(RepDone)]) == ([], [1])
+
+
+def test_a_fault_is_marked_afterwards_on_a_rep_of_an_earlier_bout() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(60_000)
+    on = RepMark(0, 1, 2, Side.BOTH)
+    assert led.do(MarkFault("wobbles", on)) == (FaultMarked(60_000, 0, 1, 2, Side.BOTH, "wobbles"),)
+    assert led.do(MarkFault("wobbles", on)) == ()
+    for mistaken in (RepMark(1, 1, 3, Side.BOTH), RepMark(0, 3, 1, Side.BOTH), RepMark(0, 1, 1, Side.LEFT)):
+        assert led.do(MarkFault("wobbles", mistaken)) == ()
+
+
+def test_a_late_answer_goes_to_the_attempt_it_names() -> None:
+    led = Led(one(TWO_REPS, sets=2)).begin().to(20_000)
+    led.do(RedoBout())
+    led.to(26_000)
+    assert led.do(RateBout(0, rpe=4)) == (), "the second attempt is under way"
+    assert led.do(RateBout(0, rpe=4, attempt=1)) == (BoutRated(26_000, 0, 1, rpe=4),)
+    assert led.do(RateBout(0, rpe=4, attempt=3)) == ()

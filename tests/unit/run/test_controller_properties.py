@@ -10,10 +10,13 @@ from app.domain.plan import Plan, Stage, StageKind
 from app.domain.records import (
     BoutEnded,
     BoutRated,
+    FaultMarked,
+    LoadUsed,
     RepDone,
     RepMissed,
     RunEnded,
     SessionRated,
+    TakenBack,
 )
 from app.domain.timeline import rep_windows
 from app.run.controller import Controller
@@ -52,7 +55,8 @@ def test_facts_come_in_the_order_of_time_and_stop_when_the_run_ends(
     times = [fact.at_ms for fact in facts]
     assert times == sorted(times)
     end = next(index for index, fact in enumerate(facts) if isinstance(fact, RunEnded))
-    assert all(isinstance(fact, BoutRated | SessionRated) for fact in facts[end + 1 :])
+    said = BoutRated | LoadUsed | FaultMarked | TakenBack | SessionRated
+    assert all(isinstance(fact, said) for fact in facts[end + 1 :])
 
 
 @given(MOMENTS)

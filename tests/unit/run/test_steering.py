@@ -1,6 +1,6 @@
 """What moves a run: pausing, ending, doing again, leaving out, resting longer or shorter, stopping."""
 
-from app.domain.dose import Band, HoldReps, WorkTime
+from app.domain.dose import Band, HoldReps, TempoReps, WorkTime
 from app.domain.plan import Exercise, Side
 from app.domain.records import (
     BoutBegan,
@@ -9,6 +9,7 @@ from app.domain.records import (
     Paused,
     PauseReason,
     RepDone,
+    RepMissed,
     RestExtended,
     Resumed,
     RunEnded,
@@ -19,6 +20,7 @@ from app.run.intents import (
     BeginNow,
     EndBout,
     ExtendRest,
+    MarkMissed,
     Pause,
     RedoBout,
     Resume,
@@ -58,6 +60,21 @@ def test_ending_a_bout_twice_ends_one() -> None:
     led.do(EndBout())
     assert led.do(EndBout()) == ()
     assert led.controller.state.bout == 1
+
+
+def test_a_rep_that_was_missed_is_not_counted_towards_a_bout_that_is_ended() -> None:
+    led = Led(one(TempoReps(Band(2, 4), TWO_REPS.tempo))).begin().to(6_000)
+    led.do(MarkMissed())
+    led.to(14_000)
+    led.do(EndBout())
+    assert [fact.rep for fact in led.of(RepMissed)] == [1]
+    assert [fact.rep for fact in led.of(RepDone)] == [2]
+    assert led.of(BoutEnded)[0].outcome is BoutOutcome.ENDED_EARLY
+    met = Led(one(TempoReps(Band(2, 4), TWO_REPS.tempo))).begin().to(6_000)
+    met.do(MarkMissed())
+    met.to(18_000)
+    met.do(EndBout())
+    assert met.of(BoutEnded)[0].outcome is BoutOutcome.DONE
 
 
 def test_doing_a_bout_again_in_the_rest_after_it_keeps_both_attempts() -> None:
