@@ -202,7 +202,7 @@ def find_athlete(name: str, roster: Path | None) -> "Athlete":
 
 
 def new_run_id(at: datetime) -> str:
-    """A fresh UUIDv7 for a run that begins at a time."""
+    """A fresh UUIDv7 for a run that begins at a time, or for what is said at it."""
     from app.store.identity import uuid7
 
     return str(uuid7(int(at.timestamp() * 1000), os.urandom(10)))

@@ -45,7 +45,7 @@ class Rig:
         self.qtbot, self.clock = qtbot, HandClock(5_000)
         self.database, self.plan = folder / "own.db", folder / "plan.toml"
         self.plan.write_text(PLAN, encoding="utf-8")
-        self.settings, self.saved = Settings(), list[Changes]()
+        self.settings, self.saved = Settings(ask_before=False), list[Changes]()
         self.house = House(
             fonts=wiring.resources_folder() / "fonts",
             translations=wiring.resources_folder() / "translations",
@@ -66,6 +66,7 @@ class Rig:
             make_trial=lambda _settings: Trial(RecordingSpeaker(), Voice(), Manner(CueLevel.TONES)),
             new_header=wiring.new_header,
             stamp=wiring.stamp,
+            new_id=wiring.new_run_id,
         )
 
     def open(

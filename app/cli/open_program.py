@@ -85,6 +85,7 @@ def _house(arguments: argparse.Namespace) -> "House":
         read_athletes=lambda: wiring.read_athletes(roster),
         new_header=wiring.new_header,
         stamp=wiring.stamp,
+        new_id=wiring.new_run_id,
         back_up_record=lambda: wiring.back_up_record(database),
     )
 

@@ -33,6 +33,7 @@ class House:
     both in the database's thread, `save_settings` PacewrightError; speakers never raise. `overrule` gives
     settings as they hold while the program is open: the words of the command go before those of the file.
     `stamp` gives the present moment and the name of the time zone; without it nothing can be corrected.
+    `new_id` gives a fresh UUIDv7 for what is of a moment; without both nothing is asked before a session.
     """
 
     fonts: Path
@@ -55,6 +56,7 @@ class House:
     new_header: Callable[[str, WrittenPlan], RunHeader]
     back_up_record: Callable[[], object] = _no_backup
     stamp: Callable[[], tuple[datetime, str]] | None = None
+    new_id: Callable[[datetime], str] | None = None
 
 
 @dataclass(frozen=True, slots=True)

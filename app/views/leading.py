@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from app.domain.compiler import compile_timeline
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
-from app.domain.records import BoutEnded, Fact, RunEnded, RunHeader, RunOutcome
+from app.domain.records import BoutEnded, Fact, RunBegan, RunEnded, RunHeader, RunOutcome
 from app.domain.timeline import Timeline
 from app.run.controller import handle
 from app.run.intents import Stop
@@ -29,11 +29,14 @@ if TYPE_CHECKING:
 class Leading(QObject):
     """Owns at most one run, with all that goes on only while there is one.
 
-    `ticker` asks for repaints; the computer is kept awake while the run is going.
+    `ticker` asks for repaints; the computer is kept awake while the run is going. `fresh` tells that the run
+    is a new one and none that was taken up.
     """
 
     began = Signal()
     """A run stands ready to be shown: `session` and `athlete` are those of it."""
+    under_way = Signal(str)
+    """A new run has begun and is in the record, with this id."""
 
     def __init__(self, house: "House", keeper: "RecordKeeper", parent: QObject) -> None:
         super().__init__(parent)
@@ -42,6 +45,8 @@ class Leading(QObject):
         self.ticker = Ticker(self)
         self.session: RunSession | None = None
         self.athlete = ""
+        self.fresh = False
+        self._write: RunWriter | None = None
 
     def begin(self, session: WrittenPlan, name: str) -> None:
         """Make the run of an athlete, ready to begin. Raises PacewrightError when it cannot be made."""
@@ -99,7 +104,7 @@ class Leading(QObject):
         sound = self._house.make_sound(timeline, speaker, clock)
         self.session = RunSession(timeline, clock, speaker, sound, write, written)
         self.session.moved.connect(self._on_moved)
-        self.athlete = name
+        self.athlete, self.fresh, self._write = name, not written, write
         self.ticker.start()
         self._tidying.begin()
         self.began.emit()
@@ -107,5 +112,8 @@ class Leading(QObject):
     def _on_moved(self, facts: tuple[Fact, ...]) -> None:
         if self.session is not None:
             self._awake.hold(wanted=self.session.controller.state.stand is Stand.RUNNING)
+        run_id = None if self._write is None else self._write.run_id
+        if run_id is not None and any(isinstance(fact, RunBegan) for fact in facts):
+            self.under_way.emit(run_id)
         if any(isinstance(fact, BoutEnded) for fact in facts):
             QTimer.singleShot(0, self._tidying.between)

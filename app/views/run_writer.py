@@ -15,6 +15,11 @@ class RunWriter:
         self._keeper, self._new_header, self._prescribed = keeper, new_header, prescribed
         self._header: RunHeader | None = None
 
+    @property
+    def run_id(self) -> str | None:
+        """The id of the run; None before it began."""
+        return None if self._header is None else self._header.run_id
+
     def __call__(self, first: int, facts: Sequence[Fact]) -> None:
         """Hand over facts, the first of them numbered `first`; before the first of all, what the run is."""
         if self._header is None:

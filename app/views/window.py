@@ -15,6 +15,8 @@ from app.planfile.settings import Settings
 from app.views.appearance import Appearance
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
+from app.views.before.asking import Asking
+from app.views.before.page import BeforePage
 from app.views.house import House, Wish
 from app.views.leading import Leading
 from app.views.reviewing import Reviewing
@@ -33,6 +35,7 @@ GONE = (
     "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
     "kept; lay it down, and begin a new one."
 )
+SKIPPED = "Skipped for today. What you wrote is kept for your practitioner."
 UNWRITTEN = "Part of what was done is not in the record yet. Try again, or leave without it."
 
 
@@ -75,9 +78,11 @@ class Window(QMainWindow):
         self._settled = self._closed = False
         self._names: tuple[str, ...] = ()
         self._leading = Leading(house, self._keeper, self)
+        self._asking = Asking(house, self._keeper, self)
         self._leading.began.connect(self._show_session)
         self._reviewing = Reviewing(house, self._keeper, self._leave_review)
-        self._page: AthletePage | None = None
+        self._leading.under_way.connect(self._asking.close)
+        self._page: AthletePage | BeforePage | None = None
         self._sound: SoundRoom | None = None
         self._screen: ScreenRoom | None = None
         self._pages = Pages()
@@ -127,7 +132,27 @@ class Window(QMainWindow):
 
     def _show_session(self) -> None:
         if self._leading.session is not None:
+            if self._leading.fresh and self._appearance.settings.ask_before:
+                self._asking.open(self._leading.athlete)
             self._page = self._build_page(self._leading.session)
+
+    def _turn_page(self) -> None:
+        """Show what comes after the questions, or the questions again."""
+        page, session = self._page, self._leading.session
+        if page is not None and session is not None:
+            self._page = self._build_page(session)
+            self._drop(page)
+
+    def _ask_again(self) -> None:
+        """Go back from the session that stands ready to the questions; to the start where none were asked."""
+        if self._asking.reopen():
+            self._turn_page()
+        else:
+            self.leave_session()
+
+    def _skip_today(self) -> None:
+        self.leave_session()
+        self._show_notice(SKIPPED)
 
     def leave_session(self) -> None:
         """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
@@ -138,6 +163,7 @@ class Window(QMainWindow):
         self._pages.setCurrentWidget(self._start)
         self._start.show_notice(self._trouble or self._notice)
         self._leading.leave()
+        self._asking.close(None)
         self._keeper.ask(latest_unfinished, self._offer)
 
     def open_review(self) -> None:
@@ -189,7 +215,7 @@ class Window(QMainWindow):
     def _finish_record(self) -> None:
         again = QMessageBox.StandardButton.Retry
         choices = again | QMessageBox.StandardButton.Discard
-        while (sentence := self._keeper.finish()) is not None:
+        while (sentence := self._asking.finish()) is not None:
             if QMessageBox.warning(self, "Pacewright", f"{sentence}\n\n{UNWRITTEN}", choices) != again:
                 break
         self._keeper.close()
@@ -306,8 +332,9 @@ class Window(QMainWindow):
         if showing_start:
             self._pages.setCurrentWidget(self._start)
         if self._leading.session is not None and old_page is not None:
-            self._page = self._build_page(self._leading.session)
-            self._page.ask_again(old_page.question)
+            page = self._page = self._build_page(self._leading.session)
+            if isinstance(page, AthletePage) and isinstance(old_page, AthletePage):
+                page.ask_again(old_page.question)
             self._drop(old_page)
 
     def _build_start(self) -> StartPage:
@@ -322,7 +349,21 @@ class Window(QMainWindow):
         self._pages.addWidget(start)
         return start
 
-    def _build_page(self, session: RunSession) -> AthletePage:
+    def _build_page(self, session: RunSession) -> AthletePage | BeforePage:
+        asked = self._asking.form
+        if asked is None or asked.may_begin:
+            return self._build_athlete_page(session)
+        page = BeforePage(self._look(), asked, self._leading.athlete, session.timeline.plan.title)
+        page.show_trouble(self._trouble)
+        page.changed.connect(self._asking.hold)
+        page.answered.connect(self._turn_page)
+        page.skipped.connect(self._skip_today)
+        page.left.connect(self.leave_session)
+        self._show_room(page)
+        page.take_focus()
+        return page
+
+    def _build_athlete_page(self, session: RunSession) -> AthletePage:
         page = AthletePage(self._look(), session, self._leading.athlete)
         page.show_trouble(self._trouble)
         page.left.connect(self.leave_session)

@@ -73,6 +73,7 @@ def test_ending_the_process_in_mid_bout_keeps_every_finished_rep(number: int, tm
     with opened(str(plan), "--database", str(path), "--athlete", "Ines") as process:
         window_of(process)
         until(path.exists, "no record was made")
+        press("s")
         press("space")
         wait_for_reps(path, 3)
         process.send_signal(number)

@@ -31,6 +31,7 @@ motion = "reduced"
 text = 150
 language = "de"
 direction = "rtl"
+ask_before = false
 [cautions]
 session_minutes = 75
 """
@@ -42,6 +43,7 @@ def test_no_file_is_all_defaults(tmp_path: Path) -> None:
 
 def test_an_empty_file_is_all_defaults() -> None:
     assert parse_settings("", "s") == Settings()
+    assert Settings().ask_before
 
 
 def test_every_key_is_read() -> None:
@@ -54,6 +56,7 @@ def test_every_key_is_read() -> None:
     )
     assert (read.tones, read.voice, read.mute, read.distance_m) == (0.8, 0.5, True, 4.5)
     assert read.screen == ScreenSettings("dark", "high", "reduced", 150, "de", "rtl")
+    assert not read.ask_before
     assert read.latency_ms == {"simpleaudio": 40}
     assert read.thresholds.session_minutes.value == 75
     assert read.thresholds.isometric_seconds == DEFAULT.isometric_seconds

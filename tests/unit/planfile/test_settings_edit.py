@@ -138,3 +138,10 @@ def test_only_what_differs_of_the_screen_is_written_and_read_again_as_chosen(pat
     save_settings(path, changes)
     assert read_settings(path) == after
     assert screen_changes(after, after) == {}
+
+
+def test_whether_a_session_begins_with_questions_is_written_with_the_screen(path: Path) -> None:
+    changes = screen_changes(Settings(), Settings(ask_before=False))
+    assert changes == {("screen", "ask_before"): False}
+    save_settings(path, changes)
+    assert not read_settings(path).ask_before
