@@ -6,26 +6,15 @@ belong to slots, in order, and an athlete who is done earlier waits for the next
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from enum import StrEnum
 
 from app.domain.athlete import Athlete
 from app.domain.errors import PacewrightError
+from app.domain.grouping import MOST_MEMBERS, Form
 from app.domain.plan import Exercise, Plan, Side, Stage, StageOrder
 from app.domain.timeline import Bout, Timeline
 
-MOST_MEMBERS = 40
-MOST_STATIONS = 12
-
 Place = tuple[int, int]
 """An exercise of a plan by its stage and its place in it, both from 0."""
-
-
-class Form(StrEnum):
-    """How a group goes through a plan."""
-
-    TOGETHER = "together"
-    STATIONS = "stations"
-    WAVES = "waves"
 
 
 class GroupError(PacewrightError):

@@ -7,17 +7,17 @@ from app.domain.athlete import Athlete
 from app.domain.bout_work import rep_phases, work_of
 from app.domain.compiler import first_side
 from app.domain.dose import Band, Dose, OwnPaceReps, SignalReps, WorkTime
-from app.domain.group import (
+from app.domain.group import GroupError, GroupSession, Part, Place, checked, own_part, sat_out, teams_of
+from app.domain.grouping import (
+    DEFAULT_CHANGE_MS,
+    DEFAULT_WINDOW_MS,
+    LONGEST_CHANGE_MS,
+    LONGEST_WINDOW_MS,
+    MOST_ROUNDS,
     MOST_STATIONS,
+    SHORTEST_CHANGE_MS,
+    SHORTEST_WINDOW_MS,
     Form,
-    GroupError,
-    GroupSession,
-    Part,
-    Place,
-    checked,
-    own_part,
-    sat_out,
-    teams_of,
 )
 from app.domain.plan import LONGEST_SESSION_MS, Exercise, Plan, Side, Sides, StageOrder
 from app.domain.timeline import Bout, SpanKind, Timeline, WorkSpan, windows_of
@@ -32,16 +32,16 @@ BEAT_MS = MS_PER_SECOND
 class Rotation:
     """How long a team works at a station, how long it takes to move on, and how often all go round. In ms."""
 
-    work_ms: int = 40_000
-    change_ms: int = 20_000
+    work_ms: int = DEFAULT_WINDOW_MS
+    change_ms: int = DEFAULT_CHANGE_MS
     rounds: int = 1
 
     def __post_init__(self) -> None:
-        if not 10_000 <= self.work_ms <= 600_000:
+        if not SHORTEST_WINDOW_MS <= self.work_ms <= LONGEST_WINDOW_MS:
             raise GroupError("The window of work at a station is 10 s to 10 min.")
-        if not 5_000 <= self.change_ms <= 600_000:
+        if not SHORTEST_CHANGE_MS <= self.change_ms <= LONGEST_CHANGE_MS:
             raise GroupError("The change between stations takes 5 s to 10 min.")
-        if not 1 <= self.rounds <= 20:
+        if not 1 <= self.rounds <= MOST_ROUNDS:
             raise GroupError("A group goes round the stations 1 to 20 times.")
 
 

@@ -6,7 +6,8 @@ from dataclasses import replace
 from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline, suit
 from app.domain.dose import Band, WorkTime
-from app.domain.group import Form, GroupSession, Part, checked, common_first, own_part, sat_out
+from app.domain.group import GroupSession, Part, checked, common_first, own_part, sat_out
+from app.domain.grouping import Form
 from app.domain.plan import Exercise, Plan, StageOrder
 from app.domain.timeline import Timeline
 

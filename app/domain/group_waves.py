@@ -5,8 +5,9 @@ from dataclasses import replace
 
 from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline
-from app.domain.group import Form, GroupError, GroupSession, Part, checked, own_part, sat_out, teams_of
+from app.domain.group import GroupError, GroupSession, Part, checked, own_part, sat_out, teams_of
 from app.domain.group_together import leading_timeline
+from app.domain.grouping import Form
 from app.domain.plan import Plan
 from app.domain.timeline import Bout, SpanKind, Timeline
 

@@ -5,6 +5,7 @@ from decimal import Decimal
 from enum import StrEnum
 
 from app.domain.dose import Dose
+from app.domain.grouping import Grouping
 
 DEFAULT_LEAD_IN_MS = 5_000
 LEAST_LEAD_IN_MS = 3_000
@@ -133,7 +134,10 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """One planned session: ordered stages of exercises, and the gaps that hold for all of it."""
+    """One planned session: ordered stages of exercises, and the gaps that hold for all of it.
+
+    `group` is how a group does it, None where the author says nothing of groups.
+    """
 
     title: str
     stages: tuple[Stage, ...]
@@ -144,6 +148,7 @@ class Plan:
     changeover_ms: int = DEFAULT_CHANGEOVER_MS
     side_change_ms: int = DEFAULT_SIDE_CHANGE_MS
     fast_ms: int = DEFAULT_FAST_MS
+    group: Grouping | None = None
 
 
 @dataclass(frozen=True, slots=True)

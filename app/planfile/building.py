@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from app.domain.grouping import Form, Grouping
 from app.domain.plan import Exercise, First, Level, Plan, Sides, Stage, StageKind, StageOrder, Words
 from app.planfile.doses import FORMS
 from app.planfile.tables import Values
@@ -17,6 +18,8 @@ _SAME = (
     "cues",
     "faults",
     "stop_if",
+    "easier",
+    "harder",
 )
 LENGTHS = ("lead_in", "changeover", "side_change", "fast")
 """The keys of a plan that are lengths of time."""
@@ -30,8 +33,15 @@ def build_plan(values: Values) -> Plan:
         author=values.get("author"),
         level=Level(values.get("level", Level.BEGINNER)),
         order=StageOrder(values.get("order", StageOrder.LOCKED)),
+        group=_grouping(values["group"]) if "group" in values else None,
         **lengths_of(values),
     )
+
+
+def _grouping(values: Values) -> Grouping:
+    lengths = {f"{name}_ms": values[name] for name in ("work", "change", "swap") if name in values}
+    same = {name: values[name] for name in ("rounds", "stations", "teams") if name in values}
+    return Grouping(Form(values.get("form", Form.TOGETHER)), **lengths, **same)
 
 
 def lengths_of(values: Values) -> dict[str, Any]:

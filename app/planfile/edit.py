@@ -16,6 +16,7 @@ from app.planfile.pieces import Piece, cut, lay
 from app.planfile.positions import Place
 from app.planfile.writer import Value, write_exercise, write_stage, write_value
 
+_GROUP = ("group",)
 _EXERCISE_PLACE = 4
 _STAGE_PLACE = 2
 
@@ -27,10 +28,14 @@ class EditError(PacewrightError):
 def set_value(text: str, place: Place, value: Value | None) -> str:
     """Write the value of a key, such as ("stage", 0, "exercise", 2, "rest"); None takes the key out.
 
-    Raises EditError when there is no such stage or exercise.
+    ("group", "form") is such a place too. Raises EditError when there is no such stage or exercise.
     """
     pieces = cut(text)
     whole, inner = _split(place)
+    if place[:1] == _GROUP and any(piece.place == _GROUP for piece in pieces):
+        whole, inner = _GROUP, place[1:]
+        if not inner:
+            return lay([piece for piece in pieces if piece.place != _GROUP])
     number = _find(pieces, whole)
     pieces[number] = Piece(whole, _with_value(pieces[number], inner, value))
     return "".join(piece.text for piece in pieces)
@@ -72,7 +77,8 @@ def add_stage(text: str, index: int, stage: Stage) -> str:
 def remove_stage(text: str, index: int) -> str:
     """Take a stage out with its exercises. Raises EditError when it is not there."""
     runs = _runs(cut(text))
-    del runs[_stage_run(runs, index)]
+    taken = runs.pop(_stage_run(runs, index))
+    runs[index] += [piece for piece in taken if piece.place == _GROUP]
     return lay([piece for run in runs for piece in run])
 
 
@@ -138,7 +144,7 @@ def _with_value(piece: Piece, inner: Place, value: Value | None) -> str:
     table = cast("MutableMapping[Any, Any]", document)
     for name in piece.place[::2]:
         table = table[name]
-    table = table[0] if piece.place else table
+    table = table[0] if len(piece.place) > 1 else table
     _put(table, inner, value)
     return tomlkit.dumps(document) + "".join(lines[count:])
 

@@ -6,13 +6,14 @@ from app.planfile.doses import FORM_OF, FORMS, DoseForm
 from app.planfile.keys import (
     DOSE_KEYS,
     EXERCISE_KEYS,
+    GROUP_KEYS,
     MOST_EXERCISES,
     MOST_STAGES,
     PLAN_KEYS,
     STAGE_KEYS,
 )
 from app.planfile.kinds import Refuse, Schema
-from app.planfile.shown import choices
+from app.planfile.shown import choices, near_name, shown
 from app.planfile.tables import Key, Table, Tables, Values, Written
 
 _ABOVE = "write it above the first [[stage]]"
@@ -21,6 +22,8 @@ _DOSE_NAMES = frozenset(key.name for key in DOSE_KEYS)
 _EXERCISE_NAMES = frozenset(key.name for key in EXERCISE_KEYS) - {"name"}
 _ALSO = {"pause": "rest", "break": "rest", "weight": "load_kg", "kg": "load_kg"}
 _PLAN_NAMES = frozenset(key.name for key in PLAN_KEYS)
+_GROUP_NAMES = frozenset(key.name for key in GROUP_KEYS) - _EXERCISE_NAMES
+_GROUP_ABOVE = "write [group] above the first [[stage]]"
 
 
 def _fitting(named: Set[str]) -> Set[str]:
@@ -59,6 +62,23 @@ def _check_dose(form: DoseForm, written: Written, values: Values, refuse: Refuse
 
 
 def _check_plan(_written: Written, values: Values, refuse: Refuse) -> None:
+    _check_count(values, refuse)
+    _check_stations(values, refuse)
+
+
+def _check_stations(values: Values, refuse: Refuse) -> None:
+    """Refuse stations that are no exercises, unless the name of one could not be read."""
+    names = [item.get("name") for stage in values.get("stage", ()) for item in stage.get("exercise", ())]
+    if None in names or not names:
+        return
+    for index, station in enumerate(values.get("group", {}).get("stations", ())):
+        if station not in names:
+            near = near_name(station, names)
+            right = f"did you mean {shown(near)}?" if near else "write the name of one as it stands below"
+            refuse(f"{shown(station)} is no exercise of this plan; {right}", "group", "stations", index)
+
+
+def _check_count(values: Values, refuse: Refuse) -> None:
     places = [
         (number, index)
         for number, stage in enumerate(values.get("stage", ()))
@@ -90,7 +110,7 @@ EXERCISE = Table(
     EXERCISE_KEYS,
     check=_check_exercise,
     rules=_dose_rules(),
-    elsewhere=dict.fromkeys(_PLAN_NAMES, _ABOVE),
+    elsewhere={**dict.fromkeys(_PLAN_NAMES, _ABOVE), "group": _GROUP_ABOVE},
     fitting=_fitting,
     also=_ALSO,
 )
@@ -108,11 +128,21 @@ STAGE = Table(
     elsewhere={
         **dict.fromkeys(_PLAN_NAMES, _ABOVE),
         **dict.fromkeys(_EXERCISE_NAMES, _UNDER),
+        "group": _GROUP_ABOVE,
+    },
+)
+GROUP = Table(
+    GROUP_KEYS,
+    elsewhere={
+        **dict.fromkeys(_EXERCISE_NAMES - {"work"}, _UNDER),
+        **dict.fromkeys(_PLAN_NAMES, "write it above [group]"),
+        "name": 'a session has a title: title = "..."',
     },
 )
 PLAN = Table(
     (
         *PLAN_KEYS,
+        Key("group", GROUP, "How a group does the session."),
         Key(
             "stage",
             Tables(STAGE, MOST_STAGES, "[[stage]]"),
@@ -127,6 +157,7 @@ PLAN = Table(
         "stages": "write each stage as [[stage]]",
         "kind": "write it under a [[stage]]",
         "name": 'a session has a title: title = "..."',
+        **dict.fromkeys(_GROUP_NAMES, "write it under [group]"),
         **dict.fromkeys(_EXERCISE_NAMES, _UNDER),
     },
 )

@@ -6,6 +6,7 @@ The reader reads by these tables and the JSON Schema is made from them, so that 
 from dataclasses import fields
 from enum import StrEnum
 
+from app.domain import grouping
 from app.domain import plan as domain
 from app.domain.dose import (
     DEFAULT_MOVE_MS,
@@ -14,7 +15,7 @@ from app.domain.dose import (
 )
 from app.domain.tempo import Begins
 from app.planfile.amounts import LONGEST_GAP_MS, Count, Format, Load, Ranged, Seconds, TempoText
-from app.planfile.kinds import Letter, PicturePath, Text, Texts, Word
+from app.planfile.kinds import Letter, PicturePath, StationNames, Text, Texts, Word
 from app.planfile.tables import Key, Table
 
 FORMAT = 1
@@ -66,6 +67,44 @@ PLAN_KEYS: tuple[Key, ...] = (
         Seconds(),
         "Seconds given to an X phase on the timeline: a setting, not a measurement.",
         default=_seconds(domain.DEFAULT_FAST_MS),
+    ),
+)
+
+GROUP_KEYS: tuple[Key, ...] = (
+    Key(
+        "form",
+        _words_of(grouping.Form),
+        "together: all do the same; stations: teams go round; waves: half work while half rest.",
+        default="together",
+    ),
+    Key(
+        "work",
+        Seconds(grouping.SHORTEST_WINDOW_MS, grouping.LONGEST_WINDOW_MS),
+        "Seconds of work at a station.",
+        default=_seconds(grouping.DEFAULT_WINDOW_MS),
+    ),
+    Key(
+        "change",
+        Seconds(grouping.SHORTEST_CHANGE_MS, grouping.LONGEST_CHANGE_MS),
+        "Seconds to move on to the next station.",
+        default=_seconds(grouping.DEFAULT_CHANGE_MS),
+    ),
+    Key("rounds", Count(1, grouping.MOST_ROUNDS), "How often all teams go round the stations.", default=1),
+    Key(
+        "stations",
+        StationNames(),
+        "The exercises that are stations, as the plan names them, in order; all when left out.",
+    ),
+    Key(
+        "teams",
+        Count(1, grouping.MOST_MEMBERS),
+        "How many teams go round; as many as stations when left out.",
+    ),
+    Key(
+        "swap",
+        Seconds(0, grouping.LONGEST_CHANGE_MS),
+        "Seconds for two waves to swap, at least.",
+        default=_seconds(grouping.DEFAULT_SWAP_MS),
     ),
 )
 
@@ -147,6 +186,8 @@ _LAST_KEYS: tuple[Key, ...] = (
     Key("words", WORDS, "What is said and shown for a phase."),
     Key("picture", PicturePath(), "Path of a picture, relative to the plan's folder and inside it."),
     Key("stop_if", Texts(), "What ends the exercise at once."),
+    Key("easier", Text(), "An easier variant, at the same tempo, for those of a group who need it."),
+    Key("harder", Text(), "A harder variant, at the same tempo, for those of a group who can."),
 )
 
 EXERCISE_KEYS: tuple[Key, ...] = (*_FIRST_KEYS, *DOSE_KEYS, *_LAST_KEYS)

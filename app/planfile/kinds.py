@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import PurePosixPath
 from typing import Any, Protocol
 
+from app.domain.grouping import MOST_STATIONS
 from app.planfile.shown import BIDI_MARKS, UNSEEN, choices, code_point, shown, suggestion
 
 LONGEST_TEXT = 500
@@ -116,6 +117,28 @@ class Texts:
     def schema(self) -> Schema:
         """An array of strings."""
         return {"type": "array", "items": Text().schema(), "maxItems": MOST_IN_A_LIST}
+
+
+@dataclass(frozen=True, slots=True)
+class StationNames:
+    """One to twelve names, each once."""
+
+    def read(self, value: object, refuse: Refuse) -> tuple[str, ...] | None:
+        """The names in order."""
+        names = Texts().read(value, refuse)
+        if names is None:
+            return None
+        twice = [index for index, name in enumerate(names) if name in names[:index]]
+        for index in twice:
+            refuse(f"{shown(names[index])} stands here for the second time; keep one of the two", index)
+        if not 1 <= len(names) <= MOST_STATIONS:
+            refuse(f"there are {len(names)} stations; write 1 to {MOST_STATIONS}, or leave the key out")
+        return None if twice or not 1 <= len(names) <= MOST_STATIONS else names
+
+    def schema(self) -> Schema:
+        """An array of different strings."""
+        bounds = {"minItems": 1, "maxItems": MOST_STATIONS, "uniqueItems": True}
+        return {"type": "array", "items": Text().schema(), **bounds}
 
 
 @dataclass(frozen=True, slots=True)

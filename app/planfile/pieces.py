@@ -13,6 +13,8 @@ from app.planfile.positions import Place, Positions
 class Piece:
     """A heading and all up to the next one; `place` is () for the head, what stands above the first heading.
 
+    Headings are those in double brackets and a table at the top such as [group].
+
     Remarks right above a heading, with no blank line between, belong to it.
     """
 
@@ -21,7 +23,7 @@ class Piece:
 
 
 def cut(text: str) -> list[Piece]:
-    """The pieces of a valid TOML text: the head, then one each heading in double brackets."""
+    """The pieces of a valid TOML text: the head, then one each heading."""
     headings = Positions(text).headings
     places: list[Place] = [(), *(place for place, _ in headings)]
     ends = [0, *(_with_remarks(text, offset) for _, offset in headings), len(text)]

@@ -26,7 +26,8 @@ _BARE = re.compile(r"[^,\]}#\n]++")
 class Positions:
     """Line and column, both from 1, of every key and value of a TOML text.
 
-    `headings` are the double-bracketed ones in order, each with its path and its place counted in characters.
+    `headings` are those in order that begin something of their own, each with its path and its place counted
+    in characters: the double-bracketed ones, and a table at the top such as [group].
     """
 
     def __init__(self, text: str) -> None:
@@ -71,6 +72,7 @@ class Positions:
             self._tables[path] = index + 1
             self._keys.setdefault(path, at)
             path = (*path, index)
+        if listed or len(path) == 1:
             self.headings.append((path, at))
         self._keys.setdefault(path, at)
         return path, self._text.index("]", end) + (2 if listed else 1)

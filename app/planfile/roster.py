@@ -9,15 +9,20 @@ TOML, the fuller form; every key but `name` may be left out:
     name = "Ines"
     first = "right"                        # the side that begins, whatever the plan says
     notes = "Left shoulder tired after long throws."
+    short = "Ine"                          # in a group: the name on the screen of the room
+    team = "B"                             # the letter of the team or wave, A to L
+    sits_out = ["Tuck jump"]               # exercises left out in a group
 
       [[athlete.exercise]]
       name = "Split squat"                 # as the plan names it
       reps = [6, 8]                        # a number, or a range
       load_kg = { left = 4, right = 5.5 }  # or one number for both sides
+      variant = "easier"                   # or harder: which of the plan's variants is done in a group
 
 CSV: a first line with the names of the columns, in any order; `name` is the only one that must be there. One
 line an athlete, or several with the same name, one for each exercise and side that is different; `side` is
-left, right or empty for both; a range of reps is written 6-8. Comma, semicolon or tab between the cells;
+left, right or empty for both; a range of reps is written 6-8; `sits_out` says yes in the row of an exercise
+that is left out. Comma, semicolon or tab between the cells;
 where it is the semicolon, numbers may have a decimal comma.
 
     name,first,exercise,side,load_kg,reps,notes
@@ -34,7 +39,7 @@ from app.domain.athlete import Athlete
 from app.domain.plan import Side
 from app.planfile.amounts import Count, Format, Load, Ranged
 from app.planfile.keys import FORMAT, MOST_EXERCISES, MOST_REPS
-from app.planfile.kinds import Refuse, Schema, Text, Word
+from app.planfile.kinds import Refuse, Schema, Text, Texts, Word
 from app.planfile.positions import Positions
 from app.planfile.report import Report
 from app.planfile.roster_csv import parse_csv
@@ -44,6 +49,8 @@ from app.planfile.syntax import parse_toml
 from app.planfile.tables import Key, Table, Tables, Values, Written
 
 MOST_ATHLETES = 500
+TEAMS = tuple("ABCDEFGHIJKL")
+VARIANTS = ("easier", "harder")
 
 _ATHLETE_HEADER = re.compile(r"^[ \t]*\[\[[ \t]*athlete[ \t]*\]\]", re.MULTILINE)
 
@@ -66,8 +73,9 @@ class SideLoads:
 
 
 def _check_override(written: Written, _values: Values, refuse: Refuse) -> None:
-    if not written.meant & {"reps", "load_kg"}:
-        refuse("nothing is different here; write reps or load_kg, or leave the exercise out", key=True)
+    if not written.meant & {"reps", "load_kg", "variant"}:
+        message = "nothing is different here; write reps, load_kg or variant, or leave the exercise out"
+        refuse(message, key=True)
 
 
 def _check_names(_written: Written, values: Values, refuse: Refuse) -> None:
@@ -95,6 +103,7 @@ OVERRIDE = Table(
         Key("name", Text(), "The exercise, as the plan names it.", required=True, example='name = "..."'),
         Key("reps", Ranged(Count(1, MOST_REPS)), "Reps in place of the plan's, a number or a range."),
         Key("load_kg", SideLoads(), "Load in kg in place of the plan's, one number or { left = , right = }."),
+        Key("variant", Word(VARIANTS), "Which of the plan's variants is done, at the same tempo."),
     ),
     check=_check_override,
 )
@@ -107,6 +116,9 @@ ATHLETE = Table(
             "The side that begins, whatever the plan says.",
         ),
         Key("notes", Text(), "What the practitioner should have in mind."),
+        Key("short", Text(), "In a group: the name on the screen of the room."),
+        Key("team", Word(TEAMS), "In a group: the letter of the team or wave."),
+        Key("sits_out", Texts(), "In a group: exercises left out, as the plan names them."),
         Key("exercise", Tables(OVERRIDE, MOST_EXERCISES, "[[athlete.exercise]]"), "What is different."),
     ),
     check=_check_names,
@@ -172,4 +184,15 @@ def _athlete(values: Values) -> Athlete:
     }
     reps = {override["name"]: override["reps"] for override in overrides if "reps" in override}
     first = Side(values["first"]) if "first" in values else None
-    return Athlete(values["name"], first, loads, reps, values.get("notes"))
+    variants = {override["name"]: override["variant"] for override in overrides if "variant" in override}
+    return Athlete(
+        values["name"],
+        first,
+        loads,
+        reps,
+        notes=values.get("notes"),
+        short=values.get("short"),
+        team=values.get("team"),
+        sits_out=frozenset(values.get("sits_out", ())),
+        variants=variants,
+    )

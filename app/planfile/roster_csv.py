@@ -12,7 +12,21 @@ from app.planfile.positions import Place
 from app.planfile.report import MOST_PROBLEMS
 from app.planfile.shown import choices, shown, suggestion
 
-COLUMNS = ("name", "first", "exercise", "side", "load_kg", "reps", "notes")
+COLUMNS = (
+    "name",
+    "first",
+    "exercise",
+    "side",
+    "load_kg",
+    "reps",
+    "notes",
+    "short",
+    "team",
+    "sits_out",
+    "variant",
+)
+OF_EXERCISE = ("side", "load_kg", "reps", "sits_out", "variant")
+"""The columns that say something of the exercise in the same row."""
 MOST_ROWS = 20_000
 SIDES = ("left", "right", "both")
 
@@ -112,10 +126,13 @@ def _row(columns: list[str], cells: list[Cell], sheet: Sheet) -> Row:
 
 def _merge(athlete: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
     """Add what a row says to its athlete."""
-    for key in ("first", "notes"):
+    for key in ("first", "notes", "short", "team"):
         if row[key].text:
             _put(athlete, key, row[key].text, row[key], (*place, key), sheet)
     if row["exercise"].text:
+        _merge_sits_out(athlete, place, row, sheet)
+        if row["sits_out"].text and not any(row[key].text for key in OF_EXERCISE if key != "sits_out"):
+            return
         exercises = athlete.setdefault("exercise", [])
         names = [exercise["name"] for exercise in exercises]
         if row["exercise"].text not in names:
@@ -125,15 +142,30 @@ def _merge(athlete: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> Non
         index = names.index(row["exercise"].text)
         _merge_exercise(exercises[index], (*place, "exercise", index), row, sheet)
     else:
-        for key in ("side", "load_kg", "reps"):
+        for key in OF_EXERCISE:
             if row[key].text:
                 message = f"{key} without an exercise; name the exercise in the same row"
                 sheet.tell(row[key].place, message)
 
 
+def _merge_sits_out(athlete: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
+    said = row["sits_out"].text.casefold()
+    if said not in ("", "yes"):
+        message = f"{shown(row['sits_out'].text)} is not known here; write yes, or leave the cell empty"
+        sheet.tell(row["sits_out"].place, message)
+    elif said:
+        names = athlete.setdefault("sits_out", [])
+        if row["exercise"].text not in names:
+            names.append(row["exercise"].text)
+            sheet.places[(*place, "sits_out", len(names) - 1)] = row["exercise"].place
+
+
 def _merge_exercise(exercise: dict[str, Any], place: Place, row: Row, sheet: Sheet) -> None:
     if row["reps"].text:
         _put(exercise, "reps", _amount(row["reps"].text), row["reps"], (*place, "reps"), sheet)
+    if row["variant"].text:
+        said = row["variant"].text.casefold()
+        _put(exercise, "variant", said, row["variant"], (*place, "variant"), sheet)
     side = row["side"].text.casefold()
     if side and side not in SIDES:
         message = f"{shown(row['side'].text)} is no side; write {choices(SIDES)}, or nothing for both"

@@ -7,6 +7,8 @@ from decimal import Decimal
 
 LONGEST_SHOWN = 40
 LONGEST_COMPARED = 40
+ALIKE = 0.8
+"""From this likeness on a name is taken for a misspelling."""
 _LARGEST_SHOWN = 10**15
 
 BIDI_MARKS = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
@@ -52,9 +54,16 @@ def suggestions(word: str, known: Iterable[str]) -> list[str]:
     candidates = list(known)
     if plain in candidates:
         return [plain]
-    near = difflib.get_close_matches(plain, candidates, n=3, cutoff=0.6)
+    near = difflib.get_close_matches(plain, candidates, n=3, cutoff=0.61)
     # Letters that only changed places say more than likeness does: "rset" is "rest" rather than "sets".
     return sorted(near, key=lambda candidate: sorted(candidate) != sorted(plain))
+
+
+def near_name(name: str, known: Iterable[str]) -> str | None:
+    """The known name so like another that it is taken for a misspelling of it, or None."""
+    folded = {other.casefold(): other for other in sorted(known)}
+    near = difflib.get_close_matches(name.casefold()[:LONGEST_COMPARED], folded, n=1, cutoff=ALIKE)
+    return folded[near[0]] if near else None
 
 
 def choices(words: Iterable[str]) -> str:

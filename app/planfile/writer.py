@@ -8,9 +8,10 @@ from dataclasses import fields
 from decimal import Decimal
 
 from app.domain.dose import Band, Dose, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
+from app.domain.grouping import Grouping
 from app.domain.plan import Exercise, Plan, Stage
 from app.planfile.amounts import tidy
-from app.planfile.form import EXERCISE, PLAN, STAGE
+from app.planfile.form import EXERCISE, GROUP, PLAN, STAGE
 from app.planfile.keys import FORMAT
 from app.planfile.tables import Table
 
@@ -25,7 +26,13 @@ _DELETE = 0x7F
 def write_plan(plan: Plan) -> str:
     """The text of a plan file."""
     head = "\n".join(_lines(PLAN, plan_values(plan), ""))
-    return "\n\n".join([head, *map(write_stage, plan.stages)]) + "\n"
+    group = [] if plan.group is None else [write_group(plan.group)]
+    return "\n\n".join([head, *group, *map(write_stage, plan.stages)]) + "\n"
+
+
+def write_group(group: Grouping) -> str:
+    """How a group does the plan as it stands in a plan file, its heading first, without a line end."""
+    return "\n".join(["[group]", *_lines(GROUP, group_values(group), "")])
 
 
 def write_stage(stage: Stage) -> str:
@@ -66,6 +73,19 @@ def plan_values(plan: Plan) -> Values:
     }
 
 
+def group_values(group: Grouping) -> Values:
+    """What a plan file says of a group, by key; None where there is nothing to say."""
+    return {
+        "form": group.form.value,
+        "work": _seconds(group.work_ms),
+        "change": _seconds(group.change_ms),
+        "rounds": group.rounds,
+        "stations": group.stations or None,
+        "teams": group.teams,
+        "swap": _seconds(group.swap_ms),
+    }
+
+
 def exercise_values(exercise: Exercise) -> Values:
     """What a plan file says of an exercise, by key; None where there is nothing to say."""
     words = {field.name: getattr(exercise.words, field.name) for field in fields(exercise.words)}
@@ -84,6 +104,8 @@ def exercise_values(exercise: Exercise) -> Values:
         "faults": exercise.faults or None,
         "picture": exercise.picture,
         "stop_if": exercise.stop_if or None,
+        "easier": exercise.easier,
+        "harder": exercise.harder,
         "words": {name: word for name, word in words.items() if word is not None} or None,
         **_dose_values(exercise.dose),
     }

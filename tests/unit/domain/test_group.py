@@ -8,10 +8,11 @@ from app.domain.athlete import Athlete
 from app.domain.compiler import compile_timeline
 from app.domain.dose import Band, Dose
 from app.domain.errors import PacewrightError
-from app.domain.group import Form, GroupError, GroupSession, teams_of
+from app.domain.group import GroupError, GroupSession, teams_of
 from app.domain.group_stations import Rotation, fitted_dose, stations
 from app.domain.group_together import together
 from app.domain.group_waves import waves
+from app.domain.grouping import Form
 from app.domain.plan import Exercise, Plan, Side, Sides, Stage, StageKind
 from app.domain.prescription import prescriptions
 from tests.planned import holds, own_pace, plan_of, signals, sticks, tempo_reps, work_for

@@ -75,6 +75,7 @@ def test_what_is_not_there_is_placed_at_what_is_around_it() -> None:
 
 def test_headings_are_listed_in_order_with_their_paths() -> None:
     assert [path for path, _ in Positions(TEXT).headings] == [
+        ("t",),
         ("s", 0),
         ("s", 0, "x", 0),
         ("s", 0, "x", 1),

@@ -7,6 +7,7 @@ import pytest
 
 from app.domain.dose import Band, HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
 from app.domain.errors import FileProblemsError
+from app.domain.grouping import Form, Grouping
 from app.domain.plan import Exercise, First, Level, Plan, Sides, Stage, StageKind, StageOrder, Words
 from app.domain.tempo import Begins, Tempo
 from app.planfile.reader import parse_plan, read_plan
@@ -22,6 +23,15 @@ lead_in = 4.5
 changeover = 25
 side_change = 9
 fast = 0.8
+
+[group]
+form = "stations"
+work = 45
+change = 12.5
+rounds = 2
+stations = ["Side-lying external rotation"]
+teams = 3
+swap = 8
 
 [[stage]]
 name = "Wake the rotators"
@@ -46,6 +56,8 @@ kind = "activation"
   words = { eccentric = "lower", hold = "hold", concentric = "turn up" }
   picture = "figures/side_lying_er.svg"
   stop_if = ["sharp pain", "tingling"]
+  easier = "Side-lying, towel alone"
+  harder = "Standing, with a band"
 """
 
 
@@ -67,6 +79,8 @@ def test_every_key_of_a_plan_is_read() -> None:
         words=Words(eccentric="lower", hold="hold", concentric="turn up"),
         picture="figures/side_lying_er.svg",
         stop_if=("sharp pain", "tingling"),
+        easier="Side-lying, towel alone",
+        harder="Standing, with a band",
     )
     assert parse_plan(WHOLE, "plan.toml", None) == Plan(
         title="Landing control, week 3",
@@ -78,6 +92,15 @@ def test_every_key_of_a_plan_is_read() -> None:
         changeover_ms=25_000,
         side_change_ms=9000,
         fast_ms=800,
+        group=Grouping(
+            form=Form.STATIONS,
+            work_ms=45_000,
+            change_ms=12_500,
+            rounds=2,
+            stations=("Side-lying external rotation",),
+            teams=3,
+            swap_ms=8000,
+        ),
     )
 
 
@@ -90,6 +113,9 @@ def test_what_is_left_out_has_the_defaults_of_the_format() -> None:
         8000,
         1000,
     )
+    assert plan.group is None
+    grouped = plan_text("work = 30").replace("[[stage]]", "[group]\n[[stage]]")
+    assert parse_plan(grouped, "plan.toml", None).group == Grouping()
     assert (plan.level, plan.order) == (Level.BEGINNER, StageOrder.LOCKED)
     exercise = plan.stages[0].exercises[0]
     assert (exercise.sides, exercise.first, exercise.sets, exercise.rest_ms) == (
@@ -151,6 +177,59 @@ def test_exercises_of_the_same_name_are_fine() -> None:
 
 def test_writing_of_the_right_to_left_and_of_other_scripts_is_welcome() -> None:
     assert exercise_of("work = 9", 'setup = "ישיבה על הכיסא"', 'target = "膝 👣"').target == "膝 👣"
+
+
+GROUP = """\
+[group]
+form = "sations"
+work = 9.9
+chnge = 20
+rounds = 0
+stations = ["Squats", "Squat", "Squat"]
+teams = 41
+swap = -1
+title = "Tuesday"
+sets = 2
+
+[[stage]]"""
+
+
+def test_every_problem_of_a_group_is_told_with_its_place() -> None:
+    assert problems_of(plan_text("work = 30", "group = 1").replace("[[stage]]", GROUP, 1)) == [
+        '5:8: "sations" is not known here; did you mean "stations"?',
+        "6:8: 9.9 is out of range; write 10 to 600 seconds",
+        '7:1: unknown key "chnge"; did you mean "change"?',
+        "8:10: 0 is out of range; write a whole number from 1 to 20",
+        '9:32: "Squat" stands here for the second time; keep one of the two',
+        "10:9: 41 is out of range; write a whole number from 1 to 40",
+        "11:8: -1 is out of range; write 0 to 600 seconds",
+        '12:1: "title" does not belong here; write it above [group]',
+        '13:1: "sets" does not belong here; write it under a [[stage.exercise]]',
+        '22:1: "group" does not belong here; write [group] above the first [[stage]]',
+    ]
+
+
+@pytest.mark.parametrize(
+    ("station", "right"),
+    [("Sqat", 'did you mean "Squat"?'), ("Hop", "write the name of one as it stands below")],
+)
+def test_a_station_is_an_exercise_of_the_plan(station: str, right: str) -> None:
+    text = plan_text("work = 30").replace("[[stage]]", f'[group]\nstations = ["{station}"]\n\n[[stage]]', 1)
+    assert problems_of(text) == [f'5:13: "{station}" is no exercise of this plan; {right}']
+    unread = text.replace('name = "Squat"', "name = 5")
+    assert [line for line in problems_of(unread) if "station" in line or "no exercise" in line] == []
+
+
+def test_stations_are_one_to_twelve() -> None:
+    text = plan_text("work = 30").replace("[[stage]]", "[group]\nstations = []\n\n[[stage]]", 1)
+    assert problems_of(text) == ["5:12: there are 0 stations; write 1 to 12, or leave the key out"]
+
+
+def test_a_key_of_a_group_stands_under_its_heading() -> None:
+    says = problems_of(plan_text("work = 30").replace("[[stage]]", "rounds = 2\n\n[[stage]]", 1))
+    assert says == ['4:1: "rounds" does not belong here; write it under [group]']
+    says = problems_of(plan_text("work = 30").replace("[[stage]]", "[grup]\nrounds = 2\n[[stage]]", 1))
+    assert says == ['4:1: unknown key "grup"; did you mean "group"?']
 
 
 WRONG = """\

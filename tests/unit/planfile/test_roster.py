@@ -19,6 +19,9 @@ club = "Samphire Bay Handball"
 name = "Ines"
 first = "right"
 notes = "Left shoulder tired after long throws."
+short = "Ine"
+team = "B"
+sits_out = ["Tuck jump", "Hop"]
 
   [[athlete.exercise]]
   name = "Split squat"
@@ -28,6 +31,7 @@ notes = "Left shoulder tired after long throws."
   [[athlete.exercise]]
   name = "Row"
   load_kg = 10
+  variant = "easier"
 
 [[athlete]]
 name = "Bram"
@@ -49,7 +53,17 @@ def test_every_key_of_a_roster_is_read() -> None:
     }
     notes = "Left shoulder tired after long throws."
     assert parse_roster(WHOLE, "r") == (
-        Athlete("Ines", Side.RIGHT, loads, {"Split squat": Band(6, 8)}, notes),
+        Athlete(
+            "Ines",
+            Side.RIGHT,
+            loads,
+            {"Split squat": Band(6, 8)},
+            notes,
+            short="Ine",
+            team="B",
+            sits_out=frozenset({"Tuck jump", "Hop"}),
+            variants={"Row": "easier"},
+        ),
         Athlete("Bram"),
     )
 
@@ -93,7 +107,7 @@ first = "left"
         '2:1: unknown key "team"; known here are format, club, athlete',
         '6:9: "both" is not known here; write "left" or "right"',
         '7:1: unknown key "note"; did you mean "notes"?',
-        "9:3: nothing is different here; write reps or load_kg, or leave the exercise out",
+        "9:3: nothing is different here; write reps, load_kg or variant, or leave the exercise out",
         "14:10: 0 is out of range; write a whole number from 1 to 200",
         "15:22: -1 is out of range; write 0 to 1000 kg",
         '15:26: unknown key "middle"; known here are left, right',
@@ -101,6 +115,26 @@ first = "left"
         '19:13: this must be a number, not "5"; write a number, without quotes',
         '22:8: "Ines" stands here for the second time; keep one of the two',
         '24:1: "name" is missing; write name = "..."',
+    ]
+
+
+def test_what_is_said_for_a_group_is_judged_like_the_rest() -> None:
+    text = """\
+format = 1
+[[athlete]]
+name = "Ines"
+shrt = "I"
+team = "b"
+sits_out = "Hop"
+[[athlete.exercise]]
+name = "Row"
+variant = "harde"
+"""
+    assert problems(text) == [
+        '4:1: unknown key "shrt"; did you mean "short"?',
+        '5:8: "b" is not known here; write "A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K" or "L"',
+        '6:12: this must be a list; put it in square brackets, like ["Hop"]',
+        '9:11: "harde" is not known here; did you mean "harder"?',
     ]
 
 

@@ -13,6 +13,7 @@ from app.domain.dose import Band
 from app.domain.errors import FileProblemsError
 from app.domain.plan import Side
 from app.planfile.roster import parse_roster, parse_roster_csv
+from app.planfile.roster_csv import COLUMNS
 from tests.mutators import byte_mutants
 
 SHEET = """\
@@ -88,6 +89,40 @@ def test_what_spreadsheets_make_of_it_reads_the_same(text: str) -> None:
     assert parse_roster_csv(text, "r") == (INES, Athlete("Bram"))
 
 
+GROUPED = """\
+name,short,team,exercise,variant,sits_out,reps
+Ines,Ine,B,Row,Easier,,
+Ines,,,Hop,,yes,
+Ines,,,Split squat,,YES,6
+"""
+
+
+def test_what_a_sheet_says_for_a_group_is_read() -> None:
+    assert parse_roster_csv(GROUPED, "r") == (
+        Athlete(
+            "Ines",
+            short="Ine",
+            team="B",
+            sits_out=frozenset({"Hop", "Split squat"}),
+            variants={"Row": "easier"},
+            reps={"Split squat": Band(6, 6)},
+        ),
+    )
+
+
+def test_what_a_sheet_says_for_a_group_is_judged_like_the_rest() -> None:
+    text = (
+        GROUPED.replace(",B,", ",M,").replace("yes", "no").replace("Easier", "soft") + "Ines,,,,hard,yes,\n"
+    )
+    assert problems(text) == [
+        '2:10: "M" is not known here; write "A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K" or "L"',
+        '2:16: "soft" is not known here; write "easier" or "harder"',
+        '3:13: "no" is not known here; write yes, or leave the cell empty',
+        "5:9: variant without an exercise; name the exercise in the same row",
+        "5:14: sits_out without an exercise; name the exercise in the same row",
+    ]
+
+
 def test_columns_may_stand_in_any_order_and_be_left_out() -> None:
     assert parse_roster_csv("reps,exercise,name\n8,Row,Ida\n", "r") == (
         Athlete("Ida", reps={"Row": Band(8, 8)}),
@@ -114,7 +149,7 @@ Ed,,Row,,4,9-7,,
 Ed,,Row,left,4,,,
 """
     assert problems(text) == [
-        '1:45: unknown column "age"; known here are name, first, exercise, side, load_kg, reps, notes',
+        f'1:45: unknown column "age"; known here are {", ".join(COLUMNS)}',
         '2:6: "up" is not known here; write "left" or "right"',
         '2:18: this must be a number, not "heavy"; write a number, without quotes',
         "2:24: 0 is out of range; write a whole number from 1 to 200",
@@ -159,7 +194,7 @@ def test_a_sheet_that_cannot_be_one_is_explained(text: str, says: str) -> None:
 def test_any_sheet_is_a_roster_or_a_list_of_problems(rows: list[list[str]], delimiter: str) -> None:
     out = io.StringIO()
     writer = csv.writer(out, delimiter=delimiter)
-    writer.writerow(["name", "first", "exercise", "side", "load_kg", "reps", "notes"])
+    writer.writerow(["name", "first", "exercise", "side", "load_kg", "reps", "sits_out", "variant", "team"])
     writer.writerows(rows)
     assert_read(out.getvalue())
 

@@ -37,5 +37,16 @@ def test_reps_for_timed_work_are_named() -> None:
     assert without_effect(having("Row"), row_twice) == ()
 
 
+def test_what_is_sat_out_and_variants_are_looked_at_too() -> None:
+    plan = plan_of(Exercise("Row", work_for(30), easier="Row, kneeling"))
+    some = Athlete("Ines", sits_out=frozenset({"Rows"}), variants={"Row": "harder", "Hop": "easier"})
+    assert without_effect(some, plan) == (
+        '"Hop" is not in this plan; what Ines has for it is not used.',
+        '"Rows" is not in this plan; what Ines has for it is not used, did you mean "Row"?',
+        '"Row" has no harder variant in this plan; Ines does it as it is.',
+    )
+    assert without_effect(Athlete("Ines", variants={"Row": "easier"}), plan) == ()
+
+
 def test_loads_for_timed_work_and_numbers_that_are_used_are_not_named() -> None:
     assert without_effect(having("Split squat", loads={("Row", Side.BOTH): Decimal(3)}), PLAN) == ()

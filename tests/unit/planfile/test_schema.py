@@ -10,7 +10,7 @@ from hypothesis import given
 from jsonschema import Draft202012Validator
 
 from app.domain.plan import Plan
-from app.planfile.form import EXERCISE, PLAN, STAGE
+from app.planfile.form import EXERCISE, GROUP, PLAN, STAGE
 from app.planfile.keys import WORDS
 from app.planfile.schema import plan_schema, schema_text
 from app.planfile.writer import write_plan
@@ -27,6 +27,7 @@ BEYOND_A_SCHEMA = (
     "is finer than",
     "the plan has more than 60 exercises",
     "is not a whole number",
+    "is no exercise of this plan",
 )
 """What the reader refuses and the schema cannot: order and sums, and 2.0, a whole number to JSON."""
 
@@ -113,6 +114,26 @@ def test_the_reader_and_the_schema_refuse_the_same(lines: list[str]) -> None:
 
 
 @pytest.mark.parametrize(
+    "line",
+    [
+        'form = "circle"',
+        "work = 9",
+        "change = 601",
+        "rounds = 21",
+        "stations = []",
+        'stations = ["Squat", "Squat"]',
+        "teams = 0",
+        "swap = 601",
+        "pace = 3",
+    ],
+)
+def test_the_reader_and_the_schema_refuse_the_same_of_a_group(line: str) -> None:
+    text = plan_text("work = 30").replace("[[stage]]", f"[group]\n{line}\n[[stage]]", 1)
+    assert problems_of(text)
+    assert not valid(text)
+
+
+@pytest.mark.parametrize(
     "lines",
     [
         *(["work = 30", f'superset = "{letter}"'] for letter in "aÄßЯ膝𐐀"),
@@ -154,7 +175,7 @@ def test_of_senseless_plans_the_schema_refuses_what_the_reader_refuses(seed: int
 
 
 def test_every_key_says_what_it_means() -> None:
-    for table in (PLAN, STAGE, EXERCISE, WORDS):
+    for table in (PLAN, GROUP, STAGE, EXERCISE, WORDS):
         for key in table.keys:
             assert key.meaning.endswith(".")
 
