@@ -127,7 +127,7 @@ def occurrences(
     found = [
         occurrence
         for session in planned
-        for occurrence in _of_session(session, said.get(session.id, []))
+        for occurrence in _of_session(session, said.get(session.id, []), since, until)
         if since <= occurrence.day <= until
     ]
     return tuple(sorted(found, key=_order))
@@ -187,10 +187,14 @@ def _state(occurrence: Occurrence, run_id: str | None, today: date) -> DueState:
     return DueState.MISSED if occurrence.day < today else DueState.NOT_DUE
 
 
-def _of_session(session: PlannedSession, changes: list[PlannedChange]) -> Iterator[Occurrence]:
-    """Every day of one session; `changes` are those about it, the earliest first."""
+def _of_session(
+    session: PlannedSession, changes: list[PlannedChange], since: date, until: date
+) -> Iterator[Occurrence]:
+    """The days of one session from one to another, and all that were moved; `changes` the earliest first."""
     ended = [change.day for change in changes if change.kind is ChangeKind.ENDED]
-    for first_day in _days(session):
+    moved = {change.day for change in changes if change.kind is ChangeKind.MOVED}
+    within = set(_days(session, since, until)) | {day for day in moved if _is_of(session, day)}
+    for first_day in sorted(within):
         if ended and first_day >= ended[-1]:
             return
         day, excused = first_day, None
@@ -203,11 +207,18 @@ def _of_session(session: PlannedSession, changes: list[PlannedChange]) -> Iterat
         yield Occurrence(session, day, first_day, excused)
 
 
-def _days(session: PlannedSession) -> Iterator[date]:
-    day, last = session.day, session.until or session.day
+def _days(session: PlannedSession, since: date, until: date) -> Iterator[date]:
+    """The days of a session as first planned, from one to another; those before are not counted through."""
+    behind = max((since - session.day).days, 0)
+    day, last = session.day + -(-behind // 7) * _WEEK, min(session.until or session.day, until)
     while day <= last:
         yield day
         day += _WEEK
+
+
+def _is_of(session: PlannedSession, day: date) -> bool:
+    last = session.until or session.day
+    return session.day <= day <= last and (day - session.day) % _WEEK == timedelta(0)
 
 
 def _order(occurrence: Occurrence) -> tuple[date, time, str, date]:

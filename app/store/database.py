@@ -21,6 +21,7 @@ from app.store.migration import migrate, version_of
 from app.store.places import backup_folder
 from app.store.planned import Planned
 from app.store.queries import Queries
+from app.store.reviewing import Reviewing
 from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
 from app.store.side_file import SideFile
 from app.store.side_intake import TakenIn, take_in
@@ -38,7 +39,8 @@ class Database:
     """An open record, for one thread at a time; `with` closes it.
 
     `journal` writes runs and `queries` reads them, `answers` keeps and reads what is said beside them,
-    `planned` keeps what is planned, `corrections` sets right, `exchange` hands on and takes in.
+    `planned` keeps what is planned, `reviewing` reads for the review, `corrections` sets right,
+    `exchange` hands on and takes in.
     """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
@@ -51,6 +53,7 @@ class Database:
         self.answers = Answers(link, random_bytes)
         self.corrections = Corrections(link, random_bytes)
         self.planned = Planned(link, random_bytes)
+        self.reviewing = Reviewing(link)
 
     @property
     def exchange(self) -> "Exchange":
