@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from app.analysis.readiness_course import FEWEST_DAYS, against_own, local_day, readiness_course
+from app.analysis.readiness_course import against_own, local_day, readiness_course
 from app.domain.readiness import Readiness
 from tests.answered import answers
 
@@ -19,7 +19,7 @@ def days(count: int, **changes: object) -> list[Readiness]:
     ]
 
 
-@pytest.mark.parametrize(("count", "known"), [(FEWEST_DAYS - 1, False), (FEWEST_DAYS, True)])
+@pytest.mark.parametrize(("count", "known"), [(13, False), (14, True)])
 def test_fourteen_days_are_wanted_to_compare_with(count: int, *, known: bool) -> None:
     last = readiness_course([*days(count), answers(at=LAST, zone="UTC", fatigue=7)])[-1]
     assert (last.z is not None) is known

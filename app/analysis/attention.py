@@ -1,0 +1,145 @@
+"""Who needs the practitioner first, by stated rules with their numbers. None of them advances anybody."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from datetime import date
+
+from app.analysis.reasons import DEFAULT_LIMITS, Level, Limits, Reason
+from app.analysis.reasons_pain import NOT_ANSWERED, owed_mornings, pain_reasons, recent_sessions
+from app.analysis.symmetry import Standing, symmetry
+from app.analysis.tests_catalog import CATALOGUE, FieldTest, day_values
+from app.domain.plan import Side
+from app.domain.planned import DueState
+from app.domain.reviewed import AthleteRecord
+
+NO_SESSION = "No session for {days} days, and {missed} of {due} planned were missed."
+NEVER = "No session yet, and {missed} of {due} planned were missed."
+BEHIND = {
+    Side.LEFT: "Left {difference} % behind: {test}, {left} against {right} {unit}, error {error}.",
+    Side.RIGHT: "Right {difference} % behind: {test}, {right} against {left} {unit}, error {error}.",
+}
+
+RULES = (
+    "pain_above",
+    "pain_before",
+    "warning_sign",
+    "not_settled",
+    "morning_above",
+    "no_session",
+    "side_behind",
+    "not_answered",
+    "pain_rising",
+    "readiness",
+)
+"""The rules in the order in which they count: a triangle up to `morning_above`, then a square."""
+
+
+@dataclass(frozen=True, slots=True)
+class Attention:
+    """One athlete and the reasons to look at them, the first one first; `owed` counts unanswered ratings."""
+
+    athlete: str
+    reasons: tuple[Reason, ...]
+    owed: int
+
+    @property
+    def level(self) -> Level | None:
+        """The level of the most urgent reason; None when there is none."""
+        return self.reasons[0].level if self.reasons else None
+
+
+def who_first(
+    records: Iterable[AthleteRecord],
+    errors: Mapping[str, float] | None = None,
+    limits: Limits = DEFAULT_LIMITS,
+) -> tuple[Attention, ...]:
+    """Everybody, those who need a look first: by level, by rule, then by name, the same for the same records.
+
+    `errors` are minimal detectable changes by the key of their test, in its unit; without one nothing is said
+    of sides. Rules and their limits: common practice, see Limits.
+    """
+    return tuple(sorted((attention(each, errors, limits) for each in records), key=_order))
+
+
+def attention(
+    record: AthleteRecord, errors: Mapping[str, float] | None = None, limits: Limits = DEFAULT_LIMITS
+) -> Attention:
+    """The reasons to look at one athlete, see `who_first`."""
+    found = [
+        *pain_reasons(record, limits),
+        *_absent(record, limits),
+        *_not_answered(record, limits),
+        *_behind(record, errors or {}),
+    ]
+    ordered = sorted(found, key=lambda reason: (reason.level, RULES.index(reason.rule)))
+    return Attention(record.athlete, tuple(ordered), ratings_owed(record, limits))
+
+
+def ratings_owed(record: AthleteRecord, limits: Limits = DEFAULT_LIMITS) -> int:
+    """Ratings of the last days not answered: session RPE, and pain of mornings that have come."""
+    recent = recent_sessions(record, limits.days_back)
+    without_rpe = sum(each.ended and each.rpe is None and not each.imported for each in recent)
+    return without_rpe + len(owed_mornings(record, limits.days_back))
+
+
+def _order(found: Attention) -> tuple[int, int, str, str]:
+    if not found.reasons:
+        return len(Level), len(RULES), found.athlete.casefold(), found.athlete
+    first = found.reasons[0]
+    return first.level, RULES.index(first.rule), found.athlete.casefold(), found.athlete
+
+
+def _absent(record: AthleteRecord, limits: Limits) -> Iterator[Reason]:
+    done = [each.day for each in record.sessions if each.day <= record.today]
+    days = (record.today - max(done)).days if done else None
+    if days is not None and days <= limits.days_without:
+        return
+    span = [each for each in record.due if _within(each.occurrence.day, record.today, limits.days_without)]
+    missed = sum(each.state is DueState.MISSED for each in span)
+    due = missed + sum(each.state is DueState.DONE for each in span)
+    if not missed:
+        return
+    counts = (("missed", missed), ("due", due))
+    if days is None:
+        yield Reason("no_session", Level.SQUARE, NEVER, counts)
+    else:
+        yield Reason("no_session", Level.SQUARE, NO_SESSION, (("days", days), *counts))
+
+
+def _within(day: date, today: date, days: int) -> bool:
+    return 0 <= (today - day).days <= days
+
+
+def _not_answered(record: AthleteRecord, limits: Limits) -> Iterator[Reason]:
+    owed = owed_mornings(record, limits.days_back)
+    if owed:
+        yield Reason("not_answered", Level.SQUARE, NOT_ANSWERED, (("day", owed[0]), ("owed", len(owed))))
+
+
+def _behind(record: AthleteRecord, errors: Mapping[str, float]) -> Iterator[Reason]:
+    for test in CATALOGUE:
+        if test.by_side and test.more_is_better is not None and test.key in errors:
+            yield from _side_behind(record, test, errors[test.key])
+
+
+def _side_behind(record: AthleteRecord, test: FieldTest, error: float) -> Iterator[Reason]:
+    """The sides of the latest day on which both were tested."""
+    left = {each.day: each.value for each in day_values(record.results, test, Side.LEFT)}
+    right = {each.day: each.value for each in day_values(record.results, test, Side.RIGHT)}
+    both = sorted(left.keys() & right.keys())
+    if not both:
+        return
+    day = both[-1]
+    found = symmetry(left[day], right[day], more_is_better=bool(test.more_is_better), mdc=error)
+    if found.standing is not Standing.BEYOND_ERROR or found.behind not in BEHIND or found.difference is None:
+        return
+    numbers = (
+        ("difference", round(found.difference)),
+        ("test", test.name),
+        ("left", round(left[day], 2)),
+        ("right", round(right[day], 2)),
+        ("unit", test.unit),
+        ("error", round(error, 2)),
+        ("day", day),
+    )
+    yield Reason("side_behind", Level.SQUARE, BEHIND[found.behind], numbers)

@@ -1,0 +1,111 @@
+"""Figures of adherence: sessions, reps and tempo, as a whole, by week, stage, exercise and side."""
+
+from collections.abc import Iterator
+
+from app.analysis.adherence_parts import (
+    REPS_CAUTION,
+    SESSIONS_CAUTION,
+    Kept,
+    SessionsKept,
+    ended,
+    kept,
+    kept_by_exercise,
+    kept_by_side,
+    kept_by_stage,
+    kept_by_week,
+    sessions_by_week,
+    sessions_kept,
+)
+from app.analysis.balance import CountShare, landings_stuck
+from app.analysis.figure import Figure, Rule
+from app.domain.reviewed import AthleteRecord
+
+NONE_DUE = "No planned session was due."
+NONE_PRESCRIBED = "No reps were prescribed, or none of them are known."
+NO_TEMPO = "No rep was led to a tempo."
+NO_LANDING = "No landing was marked."
+WILSON = "Interval: Wilson 1927, J Am Stat Assoc 22:209-212."
+
+SESSIONS = Rule(
+    "Session adherence",
+    "1",
+    "sessions done / sessions due; excused and not due ones in neither",
+    f"Common practice, no source. {WILSON}",
+    SESSIONS_CAUTION,
+)
+REPS = Rule(
+    "Rep adherence",
+    "1",
+    "reps met / reps prescribed, at most all of each bout; extra reps apart",
+    f"Common practice, no source. {WILSON}",
+    REPS_CAUTION,
+)
+EXTRA = Rule(
+    "Extra reps", "reps", "reps done beyond those prescribed, bout by bout", "Common practice, no source."
+)
+TEMPO = Rule(
+    "Tempo adherence",
+    "1",
+    "reps that kept the tempo / reps led to one; the program leads, no sensor measures",
+    f"No published standard; the tolerance is a setting. {WILSON}",
+    REPS_CAUTION,
+)
+STUCK = Rule(
+    "Landings stuck",
+    "1",
+    "landings without a fault / landings done",
+    f"Common practice, no source. {WILSON}",
+    REPS_CAUTION,
+)
+
+
+def adherence_figures(record: AthleteRecord) -> tuple[Figure, ...]:
+    """Every figure of adherence of a record's days; where there is no denominator, none and the reason."""
+    return tuple(_figures(record))
+
+
+def _figures(record: AthleteRecord) -> Iterator[Figure]:
+    due = [each for each in record.due if record.first <= each.occurrence.day <= record.last]
+    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
+    yield _sessions(sessions_kept(due))
+    for monday, week in sessions_by_week(due).items():
+        yield _sessions(week, monday.isoformat())
+    whole = kept(each.totals for each in ended(sessions) if each.totals is not None)
+    yield from _kept(whole)
+    yield EXTRA.figure(whole.extra if whole.prescribed else None, whole.prescribed, NONE_PRESCRIBED)
+    for of, group in _groups(record):
+        yield from _kept(group, of)
+    parts = [part for each in ended(sessions) for part in each.parts]
+    stuck = landings_stuck(parts)
+    for side, count in stuck.items():
+        yield _stuck(count, side.value)
+    if not stuck:
+        yield STUCK.figure(None, 0, NO_LANDING)
+
+
+def _groups(record: AthleteRecord) -> Iterator[tuple[str, Kept]]:
+    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
+    for monday, week in kept_by_week(sessions).items():
+        yield monday.isoformat(), week
+    for stage, group in kept_by_stage(sessions).items():
+        yield f"stage: {stage}", group
+    for exercise, group in kept_by_exercise(sessions).items():
+        yield f"exercise: {exercise}", group
+    for side, group in kept_by_side(sessions).items():
+        yield f"side: {side.value}", group
+
+
+def _sessions(found: SessionsKept, of: str = "") -> Figure:
+    beside = (("excused", found.excused), ("not due yet", found.not_due))
+    return SESSIONS.share(("done", found.done), ("due", found.due), NONE_DUE, beside, of)
+
+
+def _kept(found: Kept, of: str = "") -> Iterator[Figure]:
+    reps = ("reps met", found.met), ("reps prescribed", found.prescribed)
+    yield REPS.share(*reps, NONE_PRESCRIBED, (("extra reps", found.extra),), of)
+    tempo = ("reps that kept the tempo", found.tempo_kept), ("reps led to a tempo", found.tempo_known)
+    yield TEMPO.share(*tempo, NO_TEMPO, (), of)
+
+
+def _stuck(count: CountShare, side: str) -> Figure:
+    return STUCK.share(("stuck", count.good), ("landings", count.n), NO_LANDING, (), f"side: {side}")
