@@ -1,20 +1,18 @@
 """Whether a page fits: no words cut, nothing over anything else, nothing outside its place."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import combinations
+from typing import Any
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QFontMetrics
+from PySide6.QtGui import QAccessible, QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
     QAbstractSpinBox,
-    QCheckBox,
     QComboBox,
     QLabel,
     QLineEdit,
-    QPushButton,
-    QRadioButton,
     QScrollArea,
     QScrollBar,
     QWidget,
@@ -44,10 +42,13 @@ def nameless(page: QWidget) -> list[str]:
     return [
         named(part)
         for part in page.findChildren(QWidget)
-        if part.focusPolicy() != Qt.FocusPolicy.NoFocus
-        and not _inner(part)
-        and not part.accessibleName().strip()
+        if part.focusPolicy() != Qt.FocusPolicy.NoFocus and not _inner(part) and not _name_of(part)
     ]
+
+
+def _name_of(part: QWidget) -> str:
+    found = QAccessible.queryAccessibleInterface(part)
+    return "" if found is None else found.text(QAccessible.Text.Name).strip()
 
 
 def named(part: QWidget) -> str:
@@ -77,24 +78,35 @@ def _inner(part: QWidget) -> bool:
 
 def _words(part: QWidget) -> Iterator[str]:
     """What is cut of a widget's words."""
-    if isinstance(part, FittedLabel):
-        font, text = part.fitted()
-        if text != part.text():
-            yield f"cut to '{text}'"
-        elif not _within(QFontMetrics(font).boundingRect(_room(part), _WRAP, text).size(), part.size()):
-            yield "larger than its place"
-    elif isinstance(part, ElidedLabel):
-        if part.height() + SLACK_PX < part.minimumSizeHint().height():
-            yield "lower than its letters"
-    elif isinstance(part, QLabel):
-        yield from _label(part)
-    elif isinstance(part, QPushButton | QCheckBox | QRadioButton):
-        if part.text() and not _within(part.sizeHint(), part.size()):
-            yield f"needs {_size(part.sizeHint())}, has {_size(part.size())}"
-    elif isinstance(part, QLineEdit):
-        shown = part.placeholderText()
-        if part.fontMetrics().horizontalAdvance(shown) > part.width():
-            yield f"has no room for '{shown}'"
+    for kind, cut in CUTS.items():
+        if isinstance(part, kind):
+            yield from cut(part)
+            return
+
+
+def _fitted(part: FittedLabel) -> Iterator[str]:
+    font, text = part.fitted()
+    if text != part.text():
+        yield f"cut to '{text}'"
+    elif not _within(QFontMetrics(font).boundingRect(_room(part), _WRAP, text).size(), part.size()):
+        yield "larger than its place"
+
+
+def _elided(part: ElidedLabel) -> Iterator[str]:
+    """Its words may end in an ellipsis: the tooltip has the whole."""
+    if part.height() + SLACK_PX < part.minimumSizeHint().height():
+        yield "lower than its letters"
+
+
+def _button(part: QAbstractButton) -> Iterator[str]:
+    if part.text() and not _within(part.sizeHint(), part.size()):
+        yield f"needs {_size(part.sizeHint())}, has {_size(part.size())}"
+
+
+def _line(part: QLineEdit) -> Iterator[str]:
+    shown = part.placeholderText()
+    if part.fontMetrics().horizontalAdvance(shown) > part.width():
+        yield f"has no room for '{shown}'"
 
 
 def _label(part: QLabel) -> Iterator[str]:
@@ -130,8 +142,10 @@ def _reaches_out(part: QWidget) -> bool:
     if above is None or not part.width() or not part.height():
         return False
     place, room = part.geometry(), above.rect().adjusted(-SLACK_PX, -SLACK_PX, SLACK_PX, SLACK_PX)
-    if above.objectName() == "qt_scrollarea_viewport":
-        return place.left() < room.left() or place.right() > room.right()
+    area = above.parentWidget()
+    if isinstance(area, QScrollArea) and above is area.viewport():
+        sideways = area.horizontalScrollBarPolicy() is not Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        return not sideways and (place.left() < room.left() or place.right() > room.right())
     return not room.contains(place)
 
 
@@ -156,3 +170,12 @@ def _seen(part: QWidget, page: QWidget) -> QRect:
         place = place.intersected(QRect(above.mapTo(page, QPoint(0, 0)), above.size()))
         above = above.parentWidget()
     return place
+
+
+CUTS: dict[type[QWidget], Callable[[Any], Iterator[str]]] = {
+    FittedLabel: _fitted,
+    ElidedLabel: _elided,
+    QLabel: _label,
+    QAbstractButton: _button,
+    QLineEdit: _line,
+}

@@ -73,11 +73,15 @@ def card(look: Look) -> QFrame:
     return made
 
 
-def scrolling(inside: QWidget, name: str) -> QScrollArea:
-    """Let something that may be taller than its place be scrolled; it shows the ground it stands on."""
+def scrolling(inside: QWidget, name: str, *, sideways: bool = False) -> QScrollArea:
+    """Let something that may be taller than its place be scrolled; it shows the ground it stands on.
+
+    What is wider too, such as a table with its charts, is scrolled `sideways`.
+    """
     scroll = QScrollArea()
     scroll.setWidgetResizable(True)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    if not sideways:
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     scroll.setFrameShape(QScrollArea.Shape.NoFrame)
     scroll.setAccessibleName(name)
     scroll.setWidget(inside)
