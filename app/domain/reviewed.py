@@ -1,7 +1,7 @@
-"""What is looked back on: one athlete's sessions as totals, what was planned for which day, what they answered.
+"""What is looked back on: one athlete's sessions as totals, what was due when, what they answered.
 
-The record gives these, the figures are made from them. Days are local ones, those of the clock on the wall where
-it was done. None is unknown, never zero.
+The record gives these, the figures are made from them. Days are local ones, those of the clock on the wall
+where it was done. None is unknown, never zero.
 """
 
 from dataclasses import dataclass
@@ -9,6 +9,7 @@ from datetime import date
 
 from app.domain.keeping import Result
 from app.domain.plan import Side, StageKind
+from app.domain.planned import DueSession
 from app.domain.readiness import Readiness
 
 
@@ -17,10 +18,11 @@ class Totals:
     """What was asked for and done in a stretch of a session, of the last attempt at each bout.
 
     `prescribed` sums the lower bounds of reps, `met` what was done up to that bound, bout by bout, `done` all
-    reps beyond it too; `clean` of these had no fault marked and `missed` passed undone, both None where reps were
-    counted by the athlete alone. `tempo_known` is how many reps have a tempo that can be judged, `tempo_kept` how
-    many of those kept it. `contacts` are foot or hand contacts done, `tut_ms` is the nominal time under tension of
-    the reps done, `volume_kg` their kg times reps as far as loads are known, all of them where `volume_complete`.
+    reps beyond it too; `clean` of these had no fault marked and `missed` passed undone, both None where reps
+    were counted by the athlete alone. `tempo_known` is how many reps have a tempo that can be judged,
+    `tempo_kept` how many of those kept it. `contacts` are foot or hand contacts done, `tut_ms` is the nominal
+    time under tension of the reps done, `volume_kg` their kg times reps as far as loads are known, all of
+    them where `volume_complete`.
     """
 
     prescribed: int
@@ -58,12 +60,12 @@ class PartTotals:
 
 @dataclass(frozen=True, slots=True)
 class ReviewedSession:
-    """One run as it is looked back on. `started` is minutes after local midnight, None where only the day is known.
+    """One run as looked back on. `started`: minutes after local midnight, None where only the day is known.
 
     `ended` says whether the run has an end; `minutes` are elapsed ones, rests included. `rpe`, `pain` (the
-    highest stated in the run) and `pain_next_morning` are whole numbers 0-10; `next_morning_asked` says that the
-    question was put, so that None then means: not answered. `totals` is None where nothing is known of the reps,
-    as in an `imported` run. `corrected` names the figures that rest on a corrected value.
+    highest stated in the run) and `pain_next_morning` are whole numbers 0-10; `next_morning_asked` says that
+    the question was put, so that None then means: not answered. `totals` is None where nothing is known of
+    the reps, as in an `imported` run. `corrected` names the figures that rest on a corrected value.
     """
 
     run_id: str
@@ -83,23 +85,14 @@ class ReviewedSession:
 
 
 @dataclass(frozen=True, slots=True)
-class DueSession:
-    """A plan that was set for a day. `run_id` is the run it was done in, `excused` why it need not be done."""
-
-    day: date
-    plan_title: str
-    run_id: str | None = None
-    excused: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class AthleteRecord:
     """Everything the figures of one athlete rest on, from `first` to `last` day, both included.
 
-    `today` is the local day on which it is looked at: later days are not due. `since` is the first day of which the
-    record knows anything at all, None when it knows nothing; a day before it is unknown, a day from it on without a
-    session is a rest day. `readiness` and `results` may reach back before `first` for a baseline.
-    `reference` is the side that limb symmetry is measured against, None where nobody has chosen one.
+    `today` is the local day on which it is looked at: later days are not due. `since` is the first day of
+    which the record knows anything at all, None when it knows nothing; a day before it is unknown, a day from
+    it on without a session is a rest day. `readiness` and `results` may reach back before `first` for a
+    baseline. `reference` is the side that limb symmetry is measured against, None where nobody has chosen
+    one.
     """
 
     athlete: str
