@@ -112,7 +112,7 @@ class CalibrationPage(QWidget):
         self._began_ms = self._clock.now_ms()
 
     def _lay_out(self, look: Look) -> None:
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         column = QVBoxLayout(self)
         column.setContentsMargins(side, side, side, side)
         column.setSpacing(look.sizes.body)

@@ -89,7 +89,7 @@ class StartPage(QWidget):
     def _lay_out(self, plans: Sequence[Path], doors: Sequence[Door]) -> None:
         look = self._look
         column = QVBoxLayout(self)
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         column.setContentsMargins(side, side, side, side)
         column.setSpacing(look.sizes.body)
         column.addWidget(label(look, "Pacewright", pixels=look.sizes.display, weight=Weight.SEMIBOLD))

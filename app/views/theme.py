@@ -15,6 +15,8 @@ GLANCE_RATIO = 7.0
 """Contrast of what is read from afar: WCAG 2.2, 1.4.6, enhanced."""
 GRAPHIC_RATIO = 3.0
 """Contrast of what is only seen: WCAG 2.2, 1.4.11."""
+MARGIN = 3.2
+"""Room at the edges of a page, of running text at its usual size."""
 NEXT = 0.62
 """Brightness of what is to come, of that under way."""
 
@@ -198,6 +200,11 @@ class Look:
     distance_m: float = 3.0
     text: float = 1.0
     still: bool = False
+
+    @property
+    def margin(self) -> int:
+        """Room at the edges of a page in pixels; it does not grow with the letters."""
+        return round(self.sizes.body * MARGIN / self.text)
 
     def font(self, pixels: float, weight: Weight = Weight.REGULAR) -> QFont:
         """Letters of a height in pixels, with figures of equal width."""

@@ -76,7 +76,7 @@ class ScreenPage(QWidget):
 
     def _lay_out(self) -> None:
         look = self._look
-        side = round(look.sizes.body * 2.4 / look.text)
+        side = round(look.margin * 0.75)
         row = Columns(((self._chosen(), 7), (self._shown(), 6)), side)
         column = QVBoxLayout(self)
         column.setContentsMargins(side, side, side, round(side * 0.6))

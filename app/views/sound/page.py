@@ -136,7 +136,7 @@ class SoundPage(QWidget):
 
     def _lay_out(self) -> None:
         look = self._look
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         column = QVBoxLayout(self)
         column.setContentsMargins(side, side, side, round(side * 0.6))
         column.setSpacing(look.sizes.body)
