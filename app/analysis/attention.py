@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from datetime import date
 
 from app.analysis.reasons import DEFAULT_LIMITS, Level, Limits, Reason
-from app.analysis.reasons_pain import NOT_ANSWERED, owed_mornings, pain_reasons, recent_sessions
+from app.analysis.reasons_pain import NOT_ANSWERED, open_mornings, pain_reasons
 from app.analysis.symmetry import Standing, symmetry
 from app.analysis.tests_catalog import CATALOGUE, FieldTest, day_values
 from app.domain.plan import Side
 from app.domain.planned import DueState
 from app.domain.reviewed import AthleteRecord
+from app.domain.squad import OwedKind, SquadMember
 
 NO_SESSION = "No session for {days} days, and {missed} of {due} planned were missed."
 NEVER = "No session yet, and {missed} of {due} planned were missed."
@@ -36,11 +37,10 @@ RULES = (
 
 @dataclass(frozen=True, slots=True)
 class Attention:
-    """One athlete and the reasons to look at them, the first one first; `owed` counts unanswered ratings."""
+    """One athlete and the reasons to look at them, the most urgent first."""
 
     athlete: str
     reasons: tuple[Reason, ...]
-    owed: int
 
     @property
     def level(self) -> Level | None:
@@ -49,37 +49,30 @@ class Attention:
 
 
 def who_first(
-    records: Iterable[AthleteRecord],
+    members: Iterable[SquadMember],
     errors: Mapping[str, float] | None = None,
     limits: Limits = DEFAULT_LIMITS,
 ) -> tuple[Attention, ...]:
     """Everybody, those who need a look first: by level, by rule, then by name, the same for the same records.
 
-    `errors` are minimal detectable changes by the key of their test, in its unit; without one nothing is said
-    of sides. Rules and their limits: common practice, see Limits.
+    `errors` are minimal detectable changes by the key of their test, in its unit; without one nothing is said of
+    sides. Rules and their limits: common practice, see Limits.
     """
-    return tuple(sorted((attention(each, errors, limits) for each in records), key=_order))
+    return tuple(sorted((attention(each, errors, limits) for each in members), key=_order))
 
 
 def attention(
-    record: AthleteRecord, errors: Mapping[str, float] | None = None, limits: Limits = DEFAULT_LIMITS
+    member: SquadMember, errors: Mapping[str, float] | None = None, limits: Limits = DEFAULT_LIMITS
 ) -> Attention:
     """The reasons to look at one athlete, see `who_first`."""
     found = [
-        *pain_reasons(record, limits),
-        *_absent(record, limits),
-        *_not_answered(record, limits),
-        *_behind(record, errors or {}),
+        *pain_reasons(member.record, limits),
+        *_absent(member, limits),
+        *_not_answered(member, limits),
+        *_behind(member.record, errors or {}),
     ]
     ordered = sorted(found, key=lambda reason: (reason.level, RULES.index(reason.rule)))
-    return Attention(record.athlete, tuple(ordered), ratings_owed(record, limits))
-
-
-def ratings_owed(record: AthleteRecord, limits: Limits = DEFAULT_LIMITS) -> int:
-    """Ratings of the last days not answered: session RPE, and pain of mornings that have come."""
-    recent = recent_sessions(record, limits.days_back)
-    without_rpe = sum(each.ended and each.rpe is None and not each.imported for each in recent)
-    return without_rpe + len(owed_mornings(record, limits.days_back))
+    return Attention(member.record.athlete, tuple(ordered))
 
 
 def _order(found: Attention) -> tuple[int, int, str, str]:
@@ -89,8 +82,11 @@ def _order(found: Attention) -> tuple[int, int, str, str]:
     return first.level, RULES.index(first.rule), found.athlete.casefold(), found.athlete
 
 
-def _absent(record: AthleteRecord, limits: Limits) -> Iterator[Reason]:
+def _absent(member: SquadMember, limits: Limits) -> Iterator[Reason]:
+    record = member.record
     done = [each.day for each in record.sessions if each.day <= record.today]
+    if member.last_run is not None and member.last_run <= record.today:
+        done.append(member.last_run)
     days = (record.today - max(done)).days if done else None
     if days is not None and days <= limits.days_without:
         return
@@ -110,10 +106,14 @@ def _within(day: date, today: date, days: int) -> bool:
     return 0 <= (today - day).days <= days
 
 
-def _not_answered(record: AthleteRecord, limits: Limits) -> Iterator[Reason]:
-    owed = owed_mornings(record, limits.days_back)
-    if owed:
-        yield Reason("not_answered", Level.SQUARE, NOT_ANSWERED, (("day", owed[0]), ("owed", len(owed))))
+def _not_answered(member: SquadMember, limits: Limits) -> Iterator[Reason]:
+    """Mornings whose answer is owed now, and those that were asked after and left open."""
+    owed = {each.run_id: each.day for each in member.owed if each.kind is OwedKind.NEXT_MORNING_PAIN}
+    open_ones = {each.run_id: each.day for each in open_mornings(member.record, limits.days_back)}
+    days = (owed | open_ones).values()
+    if days:
+        numbers = (("day", max(days)), ("owed", len(days)))
+        yield Reason("not_answered", Level.SQUARE, NOT_ANSWERED, numbers)
 
 
 def _behind(record: AthleteRecord, errors: Mapping[str, float]) -> Iterator[Reason]:

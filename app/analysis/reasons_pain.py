@@ -38,10 +38,10 @@ def recent_sessions(record: AthleteRecord, days: int) -> tuple[ReviewedSession, 
     return tuple(sorted(recent, key=lambda each: (each.day, each.run_id), reverse=True))
 
 
-def owed_mornings(record: AthleteRecord, days: int) -> tuple[date, ...]:
-    """The days of which the next morning has come, was asked after and is not answered, the latest first."""
+def open_mornings(record: AthleteRecord, days: int) -> tuple[ReviewedSession, ...]:
+    """The sessions whose next morning was asked after, has come and is not answered, the latest first."""
     return tuple(
-        each.day
+        each
         for each in recent_sessions(record, days)
         if each.next_morning_asked and each.pain_next_morning is None and each.day < record.today
     )

@@ -1,16 +1,18 @@
 """Who needs a look first: by rules that are stated, in an order that does not move, and never to go on."""
 
 import random
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
-from app.analysis.attention import RULES, attention, ratings_owed, who_first
+from app.analysis.attention import RULES, attention, who_first
 from app.analysis.reasons import Level, Limits, Reason
 from app.domain.plan import Side
 from app.domain.planned import DueState
 from app.domain.readiness import Readiness
 from app.domain.reviewed import AthleteRecord
+from app.domain.squad import OwedKind, OwedRating, SquadMember
 from tests.answered import answers
 from tests.reviewed import MONDAY, TODAY, due, record, result, session
 
@@ -22,19 +24,24 @@ def on(day: date, **changes: object) -> Readiness:
     return answers(at=datetime(day.year, day.month, day.day, 9, tzinfo=UTC), zone="UTC", **changes)
 
 
+def member(looked: AthleteRecord) -> SquadMember:
+    """A member of the squad whose last session ever is the last of their record."""
+    return SquadMember(looked, max((each.day for each in looked.sessions), default=None))
+
+
 def reasons(found: AthleteRecord, errors: dict[str, float] | None = None) -> dict[str, Reason]:
     """The reasons to look at somebody by their rule."""
-    return {reason.rule: reason for reason in attention(found, errors).reasons}
+    return {reason.rule: reason for reason in attention(member(found), errors).reasons}
 
 
 def test_with_nothing_amiss_there_is_no_reason() -> None:
-    found = attention(record(readiness=(on(MONDAY),)))
-    assert (found.reasons, found.owed, found.level) == ((), 0, None)
+    found = attention(member(record(readiness=(on(MONDAY),))))
+    assert (found.reasons, found.level) == ((), None)
 
 
 def test_pain_of_five_is_no_reason_and_pain_of_six_a_triangle() -> None:
     assert "pain_above" not in reasons(record(sessions=(session(SATURDAY, pain=5),)))
-    (reason,) = attention(record(sessions=(session(SATURDAY, pain=6),))).reasons
+    (reason,) = attention(member(record(sessions=(session(SATURDAY, pain=6),)))).reasons
     assert reason.level is Level.TRIANGLE
     assert reason.sentence == "Pain 6 on 2026-11-21, settled by the next morning."
 
@@ -152,13 +159,21 @@ def test_readiness_far_from_the_own_days_is_a_square() -> None:
     assert reasons(record(readiness=(*days[:10], on(SATURDAY, sleep=7, fatigue=7)))) == {}
 
 
-def test_owed_are_efforts_and_mornings_and_none_of_imported_sessions() -> None:
-    runs = (
-        session(SATURDAY, rpe=None, pain_next_morning=None),
-        session(MONDAY, rpe=None, imported=True, next_morning_asked=False),
-        session(TODAY, rpe=None, ended=False, pain_next_morning=None),
-    )
-    assert ratings_owed(record(sessions=runs)) == 2
+def test_a_morning_that_is_owed_now_is_a_square() -> None:
+    sunday = TODAY - timedelta(days=1)
+    run = ("run-1", "Hugo", "Landing control", sunday, datetime(2026, 11, 22, 18, tzinfo=UTC), "UTC")
+    owed = (OwedRating(OwedKind.SESSION_RPE, *run), OwedRating(OwedKind.NEXT_MORNING_PAIN, *run))
+    looked = replace(member(record()), owed=owed)
+    (reason,) = attention(looked).reasons
+    assert reason.sentence == "Next-morning pain after 2026-11-22 is not answered."
+    assert dict(reason.numbers)["owed"] == 1
+    assert attention(replace(looked, owed=owed[:1])).reasons == ()
+
+
+def test_the_last_session_ever_counts_though_it_lies_before_the_days_looked_at() -> None:
+    missed = record(sessions=(), due=(due(MONDAY, DueState.MISSED),))
+    (reason,) = attention(SquadMember(missed, TODAY - timedelta(days=100))).reasons
+    assert reason.sentence == "No session for 100 days, and 1 of 1 planned were missed."
 
 
 def squad() -> list[AthleteRecord]:
@@ -182,28 +197,30 @@ def test_the_order_is_by_urgency_then_rule_then_name_however_they_come() -> None
     for seed in range(10):
         shuffled = squad()
         random.Random(seed).shuffle(shuffled)
-        assert [found.athlete for found in who_first(shuffled)] == names
+        assert [found.athlete for found in who_first(map(member, shuffled))] == names
 
 
 def test_a_reason_of_more_urgency_stands_first() -> None:
     both = record(sessions=(session(SATURDAY, pain=6), session(MONDAY, pain_next_morning=None)))
-    assert [reason.level for reason in attention(both).reasons] == [Level.TRIANGLE, Level.SQUARE]
+    assert [reason.level for reason in attention(member(both)).reasons] == [Level.TRIANGLE, Level.SQUARE]
 
 
 def test_limits_are_settings() -> None:
     runs = record(sessions=(session(SATURDAY, pain=4),))
-    assert [reason.rule for reason in attention(runs, limits=Limits(pain=3)).reasons] == ["pain_above"]
+    assert [reason.rule for reason in attention(member(runs), limits=Limits(pain=3)).reasons] == [
+        "pain_above"
+    ]
 
 
 def test_somebody_of_whom_nothing_is_known_is_no_cause_for_an_error() -> None:
     unknown = record(
         sessions=(session(rpe=None, minutes=None, pain=None, pain_next_morning=None, totals=None),)
     )
-    assert {reason.rule for reason in attention(unknown).reasons} == {"not_answered"}
-    assert attention(record(sessions=(), since=None)).reasons == ()
+    assert {reason.rule for reason in attention(member(unknown)).reasons} == {"not_answered"}
+    assert attention(member(record(sessions=(), since=None))).reasons == ()
 
 
 def test_every_reason_is_of_a_rule_that_has_its_place() -> None:
-    given = [reason.rule for found in who_first(squad()) for reason in found.reasons]
+    given = [reason.rule for found in who_first(map(member, squad())) for reason in found.reasons]
     assert given
     assert set(given) <= set(RULES)
