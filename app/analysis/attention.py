@@ -53,10 +53,10 @@ def who_first(
     errors: Mapping[str, float] | None = None,
     limits: Limits = DEFAULT_LIMITS,
 ) -> tuple[Attention, ...]:
-    """Everybody, those who need a look first: by level, by rule, then by name, the same for the same records.
+    """Everybody, those who need a look first: by level, by rule, by name, the same for the same records.
 
-    `errors` are minimal detectable changes by the key of their test, in its unit; without one nothing is said of
-    sides. Rules and their limits: common practice, see Limits.
+    `errors` are minimal detectable changes by the key of their test, in its unit; without one nothing is said
+    of sides. Rules and their limits: common practice, see Limits.
     """
     return tuple(sorted((attention(each, errors, limits) for each in members), key=_order))
 

@@ -54,11 +54,21 @@ def against_own(total: int | None, before: Sequence[float]) -> tuple[float | Non
 
 def readiness_course(answers: Iterable[Readiness]) -> tuple[ReadinessPoint, ...]:
     """One point a local day, the last answer of each, against the 28 days before it."""
+    totals = _totals(answers)
+    return tuple(_point(day, totals) for day in sorted(totals))
+
+
+def latest_readiness(answers: Iterable[Readiness]) -> ReadinessPoint | None:
+    """The last point of the course; None without answers."""
+    totals = _totals(answers)
+    return _point(max(totals), totals) if totals else None
+
+
+def _totals(answers: Iterable[Readiness]) -> dict[date, int | None]:
     by_day: dict[date, Readiness] = {}
     for answer in sorted(answers, key=lambda each: each.at):
         by_day[local_day(answer)] = answer
-    totals = {day: answer.total for day, answer in by_day.items()}
-    return tuple(_point(day, totals) for day in sorted(totals))
+    return {day: answer.total for day, answer in by_day.items()}
 
 
 def _point(day: date, totals: dict[date, int | None]) -> ReadinessPoint:

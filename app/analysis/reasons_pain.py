@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 
 from app.analysis.pain import Morning, morning_after, rising_two_weeks
-from app.analysis.readiness_course import local_day, readiness_course
+from app.analysis.readiness_course import latest_readiness, local_day
 from app.analysis.reasons import Level, Limits, Reason
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 
@@ -114,10 +114,9 @@ def _highest(record: AthleteRecord, monday: date) -> float | None:
 
 
 def _readiness(record: AthleteRecord, limits: Limits) -> Iterator[Reason]:
-    points = readiness_course(record.readiness)
-    if not points or points[-1].z is None or points[-1].z < limits.readiness_z:
+    last = latest_readiness(record.readiness)
+    if last is None or last.z is None or last.z < limits.readiness_z:
         return
-    last = points[-1]
     if record.today - timedelta(days=limits.days_back) <= last.day <= record.today:
-        numbers = (("day", last.day), ("z", round(points[-1].z, 1)), ("days", last.days))
+        numbers = (("day", last.day), ("z", round(last.z, 1)), ("days", last.days))
         yield Reason("readiness", Level.SQUARE, READINESS, numbers)

@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from app.analysis.readiness_course import against_own, local_day, readiness_course
+from app.analysis.readiness_course import against_own, latest_readiness, local_day, readiness_course
 from app.domain.readiness import Readiness
 from tests.answered import answers
 
@@ -58,3 +58,9 @@ def test_the_day_is_that_of_the_clock_on_the_wall() -> None:
     late = datetime(2026, 11, 21, 23, 30, tzinfo=UTC)
     assert local_day(answers(at=late, zone="Pacific/Auckland")).day == 22
     assert local_day(answers(at=late, zone="UTC")).day == 21
+
+
+def test_the_latest_is_the_last_of_the_course() -> None:
+    given = [*days(20), answers(at=LAST, zone="UTC", fatigue=7)]
+    assert latest_readiness(given) == readiness_course(given)[-1]
+    assert latest_readiness([]) is None
