@@ -1,11 +1,11 @@
 """Planned sessions in the database: kept as they were planned, and what became of them since."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, fields
 from datetime import date, datetime, time
 from typing import Any
 
-from sqlalchemy import Connection, RowMapping, Select, insert, select
+from sqlalchemy import ColumnElement, Connection, RowMapping, Select, and_, func, insert, or_, select
 
 from app.domain.errors import StoreError
 from app.domain.planned import ChangeKind, PlannedChange, PlannedSession
@@ -91,26 +91,44 @@ class Planned:
         return change
 
 
-def read_planning(connection: Connection, athlete: str | None = None) -> Planning:
-    """What is planned, within a transaction."""
-    sessions = _rows(connection, PlannedRow, athlete, _session)
-    changes = _rows(connection, PlannedChangeRow, athlete, _change_of)
+def read_planning(
+    connection: Connection, athlete: str | None = None, days: tuple[date, date] | None = None
+) -> Planning:
+    """What is planned, within a transaction; of `days`, both included, what can bear on one of them."""
+    chosen = _chosen(athlete, days)
+    ids = select(PlannedRow.id).where(*chosen)
+    sessions = _rows(connection, PlannedRow, _session, chosen)
+    changes = _rows(connection, PlannedChangeRow, _change_of, [PlannedChangeRow.planned_id.in_(ids)])
     return (
         tuple(sorted(sessions, key=lambda each: (each.day, each.clock or time.min, each.id))),
         tuple(sorted(changes, key=lambda each: (each.at, each.id))),
     )
 
 
+def _chosen(athlete: str | None, days: tuple[date, date] | None) -> list[ColumnElement[bool]]:
+    chosen: list[ColumnElement[bool]] = []
+    if athlete is not None:
+        named = select(AthleteRow.id).where(AthleteRow.name == athlete)
+        chosen.append(PlannedRow.athlete_id.in_(named))
+    if days is not None:
+        first, last = days
+        moved_there = select(PlannedChangeRow.planned_id).where(PlannedChangeRow.to_day.between(first, last))
+        within = and_(PlannedRow.day <= last, func.coalesce(PlannedRow.until, PlannedRow.day) >= first)
+        chosen.append(or_(within, PlannedRow.id.in_(moved_there)))
+    return chosen
+
+
 def _rows(
-    connection: Connection, rows: type[Row], athlete: str | None, made: Callable[[RowMapping], Any]
+    connection: Connection,
+    rows: type[Row],
+    made: Callable[[RowMapping], Any],
+    chosen: Iterable[ColumnElement[bool]],
 ) -> list[Any]:
     table = rows.__table__
     query: Select[Any] = select(table, AthleteRow.name.label("athlete")).join(
         AthleteRow, AthleteRow.id == table.c.athlete_id
     )
-    if athlete is not None:
-        query = query.where(AthleteRow.name == athlete)
-    return [made(row) for row in connection.execute(query).mappings()]
+    return [made(row) for row in connection.execute(query.where(*chosen)).mappings()]
 
 
 def _session(row: RowMapping) -> PlannedSession:

@@ -1,55 +1,60 @@
 """The answers and results that the review shows, of many runs and people at once, as corrected."""
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
 from datetime import date
-from enum import StrEnum
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any
 
-from sqlalchemy import Connection, RowMapping, Select, select
+from sqlalchemy import Connection, select
 
-from app.analysis.local_time import known_zone
-from app.domain.correctable import Subject
+from app.domain.correctable import Subject, Value
 from app.domain.corrected import corrected
-from app.domain.corrections import Correction, Target, history
-from app.domain.keeping import Rating, RatingKind, Result
+from app.domain.corrections import Correction, Key, Target, history
+from app.domain.keeping import RatingKind, Result
 from app.domain.plan import Side
 from app.domain.readiness import Decision, Readiness
-from app.store.correction_rows import as_correction
-from app.store.later_rows import CorrectionRow, RatingRow, ReadinessRow, ResultRow
-from app.store.review_rows import bounds, text_of
-from app.store.rows import AthleteRow, RunCourseRow
-from app.store.troubles import damaged
+from app.store.correction_rows import corrections_about
+from app.store.later_rows import ResultRow
+from app.store.review_rows import marks, span, text_of, utc, zone_of
+from app.store.rows import AthleteRow
 
-
-@dataclass(frozen=True, slots=True)
-class Morning:
-    """The pain of the morning after a run, as answered last; None where it was asked and not answered."""
-
-    pain: int | None
+_KIND = RatingKind.NEXT_MORNING_PAIN.value
+_MORNINGS = """
+    FROM run_course AS rc CROSS JOIN rating ON rating.run_id = rc.run_id
+    WHERE rc.started_at BETWEEN ? AND ? {whose} AND rating.kind = ?
+"""
+_READINESS = """
+    FROM athlete CROSS JOIN readiness AS said ON said.athlete_id = athlete.id
+    WHERE said.at BETWEEN ? AND ? {whose}
+"""
+_ANSWERS = """
+    said.id, athlete.name, said.at, said.zone, sleep, fatigue, stress, soreness, pain, pain_place, pain_side,
+    changed, red_flag, note, run_id, decision
+"""
+"""In the order of the fields of `Readiness`."""
 
 
 def mornings(
     connection: Connection, path: Path, first: date, last: date, athletes: Iterable[bytes] | None = None
-) -> Mapping[str, Morning]:
-    """By run what was answered of the morning after, of these days; runs not asked of are left out."""
-    begin, end = bounds(first, last)
-    query = (
-        select(RatingRow.__table__)
-        .join(RunCourseRow, RunCourseRow.run_id == RatingRow.run_id)
-        .where(
-            RatingRow.kind == RatingKind.NEXT_MORNING_PAIN.value,
-            RunCourseRow.started_at.between(begin, end),
-        )
-        .order_by(RatingRow.at, RatingRow.id)
-    )
-    if athletes is not None:
-        query = query.where(RunCourseRow.athlete_id.in_([text_of(athlete) for athlete in athletes]))
-    found = {}
-    for thing in _held(connection, path, query, RatingRow, _rating):
-        found[thing.run_id] = Morning(thing.value)
+) -> Mapping[str, int | None]:
+    """By run of these days the pain of the morning after, as answered last.
+
+    None where it was asked and not answered; runs of which it was not asked are left out.
+    """
+    ids = None if athletes is None else tuple(athletes)
+    whose = "" if ids is None else f"AND rc.athlete_id IN ({marks(len(ids))})"
+    tail, of = _MORNINGS.format(whose=whose), (*span(first, last), *(ids or ()), _KIND)
+    query = f"SELECT rating.id, rating.run_id, rating.value {tail} ORDER BY rating.at, rating.id"
+    rows = connection.exec_driver_sql(query, of).all()
+    holding = _holding(connection, path, f"SELECT rating.id {tail}", of)
+    found: dict[str, int | None] = {}
+    for rating_id, run_id, value in rows:
+        found[text_of(run_id)] = value
+        if rating_id in holding:
+            key = Target(Subject.RATING, text_of(rating_id)), "value"
+            if key in holding[rating_id]:
+                found[text_of(run_id)] = _whole(holding[rating_id][key].after)
     return found
 
 
@@ -57,17 +62,18 @@ def readiness_between(
     connection: Connection, path: Path, first: date, last: date, athlete: str | None = None
 ) -> Mapping[str, list[Readiness]]:
     """By name what athletes said of themselves on these local days, the earliest first."""
-    begin, end = bounds(first, last)
-    query = (
-        select(ReadinessRow.__table__, AthleteRow.name.label("athlete"))
-        .join(AthleteRow, AthleteRow.id == ReadinessRow.athlete_id)
-        .where(ReadinessRow.at.between(begin, end))
-        .order_by(ReadinessRow.at, ReadinessRow.id)
-    )
-    if athlete is not None:
-        query = query.where(AthleteRow.name == athlete)
+    whose = "" if athlete is None else "AND athlete.name = ?"
+    tail = _READINESS.format(whose=whose)
+    of = (*span(first, last), *(() if athlete is None else (athlete,)))
+    query = f"SELECT {_ANSWERS} {tail} ORDER BY said.at, said.id"
+    rows = connection.exec_driver_sql(query, of).all()
+    holding = _holding(connection, path, f"SELECT said.id {tail}", of)
     found: defaultdict[str, list[Readiness]] = defaultdict(list)
-    for thing in _held(connection, path, query, ReadinessRow, _readiness):
+    for row in rows:
+        thing = _readiness(tuple(row))
+        if row[0] in holding:
+            known = history(corrections_about(connection, path, thing.id))
+            thing, _ = corrected(thing, Target(Subject.READINESS, thing.id), known)
         if first <= _local_day(thing) <= last:
             found[thing.athlete].append(thing)
     return found
@@ -81,67 +87,52 @@ def results_until(connection: Connection, path: Path, athlete: str, last: date) 
         .where(AthleteRow.name == athlete)
         .order_by(ResultRow.at, ResultRow.id)
     )
-    found = _held(connection, path, query, ResultRow, _result)
-    return [thing for thing in found if _local_day(thing) <= last]
+    found = []
+    for row in connection.execute(query).mappings().all():
+        said = {name: value for name, value in row.items() if name != "athlete_id"}
+        written = Result(**{**said, "side": Side(row["side"])})
+        known = history(corrections_about(connection, path, written.id))
+        thing, _ = corrected(written, Target(Subject.RESULT, written.id), known)
+        if _local_day(thing) <= last:
+            found.append(thing)
+    return found
 
 
-_Made = TypeVar("_Made", Rating, Readiness, Result)
-_Word = TypeVar("_Word", bound=StrEnum)
+def _holding(
+    connection: Connection, path: Path, ids: str, of: tuple[object, ...]
+) -> Mapping[bytes, Mapping[Key, Correction]]:
+    """What holds of those things that were ever corrected; `ids` is a query for the names of all of them."""
+    query = f"SELECT DISTINCT subject_id FROM correction WHERE subject_id IN ({ids})"  # noqa: S608
+    names = connection.exec_driver_sql(query, of).scalars().all()
+    return {name: history(corrections_about(connection, path, text_of(name))).holding for name in names}
 
 
-def _held(
-    connection: Connection,
-    path: Path,
-    query: Select[Any],
-    rows: type[RatingRow] | type[ReadinessRow] | type[ResultRow],
-    made: Callable[[RowMapping], _Made],
-) -> list[_Made]:
-    """The things of a query as corrected, with the corrections of all of them read at once."""
-    things = [made(row) for row in connection.execute(query).mappings()]
-    ids = query.with_only_columns(rows.id).order_by(None)
-    about = select(CorrectionRow.__table__).where(CorrectionRow.subject_id.in_(ids))
-    found: defaultdict[str, list[Correction]] = defaultdict(list)
-    try:
-        for row in connection.execute(about).mappings():
-            found[row["subject_id"]].append(as_correction(row))
-    except (ValueError, TypeError) as error:
-        raise damaged(path) from error
-    subject = _SUBJECTS[rows]
-    return [
-        corrected(thing, Target(subject, thing.id), history(found[thing.id]))[0]
-        if thing.id in found
-        else thing
-        for thing in things
-    ]
+def _whole(value: Value) -> int | None:
+    return value if isinstance(value, int) else None
 
 
-_SUBJECTS = {
-    RatingRow: Subject.RATING,
-    ReadinessRow: Subject.READINESS,
-    ResultRow: Subject.RESULT,
-}
-
-
-def _rating(row: RowMapping) -> Rating:
-    return Rating(**{**_said(row), "kind": RatingKind(row["kind"]), "side": _word(Side, row["side"])})
-
-
-def _readiness(row: RowMapping) -> Readiness:
-    words = {"pain_side": _word(Side, row["pain_side"]), "decision": _word(Decision, row["decision"])}
-    return Readiness(**{**_said(row), **words})
-
-
-def _result(row: RowMapping) -> Result:
-    return Result(**{**_said(row), "side": Side(row["side"])})
-
-
-def _said(row: RowMapping) -> dict[str, Any]:
-    return {name: value for name, value in row.items() if name != "athlete_id"}
-
-
-def _word(words: type[_Word], value: str | None) -> _Word | None:
-    return None if value is None else words(value)
+def _readiness(row: tuple[Any, ...]) -> Readiness:
+    name, athlete, at, zone, sleep, fatigue, stress, soreness, pain, place, side = row[:11]
+    changed, flag, note, run_id, decision = row[11:]
+    return Readiness(
+        text_of(name),
+        athlete,
+        utc(at),
+        zone,
+        sleep,
+        fatigue,
+        stress,
+        soreness,
+        pain,
+        place,
+        None if side is None else Side(side),
+        None if changed is None else bool(changed),
+        None if flag is None else bool(flag),
+        note,
+        None if run_id is None else text_of(run_id),
+        None if decision is None else Decision(decision),
+    )
 
 
 def _local_day(thing: Readiness | Result) -> date:
-    return thing.at.astimezone(known_zone(thing.zone)).date()
+    return thing.at.astimezone(zone_of(thing.zone)).date()

@@ -6,11 +6,9 @@ cost grows with the span and not with the history.
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from functools import lru_cache
-from typing import Any
-from uuid import UUID
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
 
@@ -69,8 +67,7 @@ _PARTS = """
 """
 
 
-@dataclass(frozen=True, slots=True)
-class RunLine:
+class RunLine(NamedTuple):
     """One run of the review: its columns, and when it began by the clock of its place."""
 
     run_id: str
@@ -86,15 +83,10 @@ class RunLine:
     imported: bool
 
 
-def bounds(first: date, last: date) -> tuple[datetime, datetime]:
-    """Moments between which all that happened on these local days lies, and little else."""
+def span(first: date, last: date) -> tuple[int, int]:
+    """Microseconds since 1970 between which all that happened on these local days lies, and little else."""
     begin = datetime.combine(first, time(), UTC) - _MARGIN
-    return begin, datetime.combine(last, time(), UTC) + timedelta(days=1) + _MARGIN
-
-
-def _span(first: date, last: date) -> tuple[int, int]:
-    """The same in microseconds since 1970."""
-    begin, end = bounds(first, last)
+    end = datetime.combine(last, time(), UTC) + timedelta(days=1) + _MARGIN
     return (begin - _EPOCH) // _MICROSECOND, (end - _EPOCH) // _MICROSECOND
 
 
@@ -104,7 +96,7 @@ def run_lines(
     """The runs that began on these local days, the earliest first; of everybody, or of these rows."""
     ids = None if athletes is None else tuple(athletes)
     whose = "" if ids is None else f"AND rc.athlete_id IN ({marks(len(ids))})"
-    found = connection.exec_driver_sql(_RUNS.format(whose=whose), (*_span(first, last), *(ids or ())))
+    found = connection.exec_driver_sql(_RUNS.format(whose=whose), (*span(first, last), *(ids or ())))
     for row in found:
         line = _line(tuple(row))
         if first <= line.local.date() <= last:
@@ -118,7 +110,7 @@ def part_totals(
     ids = tuple(athletes)
     query = _PARTS.format(athletes=marks(len(ids)))
     found: dict[str, list[PartTotals]] = {}
-    for row in connection.exec_driver_sql(query, (*_span(first, last), *ids)):
+    for row in connection.exec_driver_sql(query, (*span(first, last), *ids)):
         run_id, stage, kind, exercise, side, landings, *sums = row
         part = PartTotals(stage, StageKind(kind), exercise, Side(side), _totals(sums), bool(landings))
         found.setdefault(text_of(run_id), []).append(part)
@@ -152,15 +144,24 @@ def marks(count: int) -> str:
 
 def text_of(name: bytes) -> str:
     """The UUID of a row as text."""
-    return str(UUID(bytes=name))
+    digits = name.hex()
+    return f"{digits[:8]}-{digits[8:12]}-{digits[12:16]}-{digits[16:20]}-{digits[20:]}"
 
 
 def local(at: int, zone: str) -> datetime:
     """A moment in microseconds since 1970, by the clock of a place."""
-    return (_EPOCH + timedelta(microseconds=at)).astimezone(_zone(zone))
+    return utc(at).astimezone(zone_of(zone))
 
 
-_zone = lru_cache(64)(known_zone)
+def utc(at: int) -> datetime:
+    """A moment in microseconds since 1970, in UTC."""
+    return _EPOCH + timedelta(microseconds=at)
+
+
+@lru_cache(64)
+def zone_of(name: str) -> tzinfo:
+    """The time zone of a name, UTC where there is none."""
+    return known_zone(name)
 
 
 def _line(row: tuple[Any, ...]) -> RunLine:

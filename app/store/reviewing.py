@@ -13,7 +13,7 @@ from app.domain.squad import LastTrained, OwedRating, RecentPlan, SquadMember
 from app.store.link import Link
 from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
-from app.store.review_answers import Morning, mornings, readiness_between, results_until
+from app.store.review_answers import mornings, readiness_between, results_until
 from app.store.review_rows import RunLine, added, local, part_totals, run_lines
 
 BASELINE = timedelta(days=28)
@@ -57,7 +57,7 @@ class Reviewing:
             lines = _by_name(run_lines(connection, first, last), names)
             after = mornings(connection, self._link.path, first, last)
             readiness = readiness_between(connection, self._link.path, today - BASELINE, last)
-            planning = _planning_by_name(read_planning(connection))
+            planning = _planning_by_name(read_planning(connection, days=(first, last)))
             owed = _owed_by_name(owed_at(connection, now))
         members = []
         for name, rows in people.items():
@@ -86,7 +86,7 @@ class Reviewing:
             after = mornings(connection, path, first, last, ids)
             readiness = readiness_between(connection, path, first - BASELINE, last, athlete)
             results = results_until(connection, path, athlete, last)
-            planning = read_planning(connection, athlete)
+            planning = read_planning(connection, athlete, (first, last))
         return AthleteRecord(
             athlete,
             first,
@@ -183,14 +183,13 @@ def _due(
 
 
 def _session_with_parts(
-    line: RunLine, after: Mapping[str, Morning], parts: Mapping[str, list[Any]]
+    line: RunLine, after: Mapping[str, int | None], parts: Mapping[str, list[Any]]
 ) -> ReviewedSession:
     mine = tuple(parts.get(line.run_id, ()))
     return _session(line, after, mine)
 
 
-def _session(line: RunLine, after: Mapping[str, Morning], parts: tuple[Any, ...] = ()) -> ReviewedSession:
-    morning = after.get(line.run_id)
+def _session(line: RunLine, after: Mapping[str, int | None], parts: tuple[Any, ...] = ()) -> ReviewedSession:
     return ReviewedSession(
         line.run_id,
         line.local.date(),
@@ -199,8 +198,8 @@ def _session(line: RunLine, after: Mapping[str, Morning], parts: tuple[Any, ...]
         line.minutes,
         line.rpe,
         line.pain,
-        None if morning is None else morning.pain,
-        morning is not None,
+        after.get(line.run_id),
+        line.run_id in after,
         added(parts) if parts and not line.imported else line.totals,
         parts,
         None if line.imported else line.local.hour * 60 + line.local.minute,
