@@ -2,10 +2,15 @@
 
 from datetime import UTC, date, datetime
 
+import pandas as pd
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy.stats import binomtest
+from statsmodels.stats.proportion import proportion_confint
 
 from app.analysis.adherence import Z_95, reps_by_week, wilson
+from app.analysis.adherence_parts import monday_of
 from tests.summaries import summary
 
 # The first four: Newcombe 1998, Statistics in Medicine 17:857-872, method 3 (from memory, to four places).
@@ -54,6 +59,23 @@ def test_wilson_intervals_are_those_of_scipy(n: int) -> None:
         assert interval is not None
         assert interval.low == pytest.approx(expected.low, abs=1e-12)
         assert interval.high == pytest.approx(expected.high, abs=1e-12)
+
+
+@given(st.integers(1, 5_000), st.floats(0, 1))
+def test_wilson_intervals_are_those_of_statsmodels(n: int, part: float) -> None:
+    # statsmodels: proportion_confint with method "wilson".
+    k = round(part * n)
+    interval = wilson(k, n)
+    low, high = proportion_confint(k, n, alpha=0.05, method="wilson")
+    assert interval is not None
+    assert interval.low == pytest.approx(low, abs=1e-12)
+    assert interval.high == pytest.approx(high, abs=1e-12)
+
+
+@given(st.dates(date(2020, 1, 1), date(2035, 12, 31)))
+def test_the_monday_of_a_week_is_that_of_pandas(day: date) -> None:
+    # pandas: the week that ends on a Sunday.
+    assert monday_of(day) == pd.Period(day, freq="W-SUN").start_time.date()
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, weight, weighted_mean
-from app.analysis.load_weeks import DayLoad, monotony, spread, strain, week_load
+from app.analysis.load_weeks import DayLoad, loads_by_week, monotony, spread, strain, week_load
+from tests.reviewed import record, session
 
 # Worked by hand from the formula of Foster 1998, Med Sci Sports Exerc 30:1164-1168 ("daily mean/standard
 # deviation", "load * monotony"); its abstract does not say which SD, so that both are worked out. These are
@@ -150,3 +151,22 @@ def test_of_two_months_with_the_same_weeks_the_later_load_weighs_more() -> None:
     assert means[0] is not None
     assert means[1] is not None
     assert means[0] < means[1]
+
+
+@given(st.dates(date(2020, 1, 1), date(2035, 1, 1)), st.lists(st.integers(0, 900), min_size=14, max_size=60))
+def test_weeks_are_summed_as_pandas_sums_them(first: date, loads: list[int]) -> None:
+    # pandas: resample by weeks that end on a Sunday; those with fewer than seven days are incomplete here.
+    days = [first + timedelta(days=number) for number in range(len(loads))]
+    runs = tuple(session(day, rpe=1, minutes=float(load)) for day, load in zip(days, loads, strict=True))
+    looked = record(
+        first=first, last=days[-1], today=days[-1] + timedelta(days=1), since=first, sessions=runs
+    )
+    weeks = pd.Series(loads, index=pd.DatetimeIndex(days)).resample("W-SUN")
+    expected = zip(weeks.sum(), weeks.count(), weeks.std(), strict=True)
+    for found, (total, count, spread_of_week) in zip(loads_by_week(looked), expected, strict=True):
+        assert (found.known, found.days_known) == (total, count)
+        assert found.total == (total if count == 7 else None)
+        if count == 7 and spread_of_week > 0:
+            assert found.monotony == pytest.approx(total / 7 / spread_of_week, rel=1e-9)
+        else:
+            assert found.monotony is None
