@@ -8,6 +8,7 @@ from app.domain.plan import Side, StageKind
 from app.domain.planned import DueSession, DueState, Occurrence, PlannedSession
 from app.domain.readiness import Readiness
 from app.domain.reviewed import AthleteRecord, PartTotals, ReviewedSession, Totals
+from app.domain.squad import SquadMember
 from tests.summaries import SQUAD
 
 TODAY = date(2026, 11, 23)
@@ -184,3 +185,10 @@ def _results(athlete: str, first: date, weeks: int, chance: random.Random) -> li
         )
         found.append(jump)
     return found
+
+
+def members(records: tuple[AthleteRecord, ...]) -> tuple[SquadMember, ...]:
+    """The records as members of the squad."""
+    return tuple(
+        SquadMember(each, max((session.day for session in each.sessions), default=None)) for each in records
+    )

@@ -96,7 +96,8 @@ class ChartData:
     """A chart. `unit` says what the labels at the bottom are; `spoken` gives all figures of a place in words.
 
     `at` are the positions of the places, rising, empty for one after the other. `window` is how many places
-    are in sight at first. `gap` is the word that stands where the first panel has nothing, empty for none.
+    are in sight at first. `gap` is the word that stands where the first panel has nothing, empty for none,
+    among the first `gaps_up_to` places only: what is still to come is no gap.
     `first_column` is the title of the labels in the table, and `names` what stands there, longer than a
     label may be. `empty` says in a sentence why there is nothing to draw, `aside` in what units it is.
     """
@@ -109,6 +110,7 @@ class ChartData:
     at: tuple[float, ...] = ()
     window: int = 60
     gap: str = ""
+    gaps_up_to: int | None = None
     first_column: str = ""
     names: tuple[str, ...] = ()
     empty: str = ""
@@ -122,6 +124,17 @@ class ChartData:
             for panel in self.panels
             for series in panel.series
         )
+
+    @property
+    def last_known(self) -> int | None:
+        """The last place where any series has a value or a dash; None where there is none."""
+        known = [
+            place
+            for series in self.all_series
+            for place, value in enumerate(series.values)
+            if value is not None or place in series.unknown
+        ]
+        return max(known, default=None)
 
     @property
     def titles(self) -> tuple[str, ...]:

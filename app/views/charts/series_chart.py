@@ -39,6 +39,8 @@ class SeriesChart(Chart):
             self.set_look(self.look)
         self.set_places(data.labels, data.spoken, data.at or None)
         self.redraw()
+        if data.last_known is not None:
+            self.point_at(data.last_known)
 
     def set_look(self, look: Look) -> None:
         """Take colours and letters, also for the words of the zones."""
@@ -83,7 +85,7 @@ class SeriesChart(Chart):
 
     def _name_zones(self, row: int) -> None:
         zones = self._panels[row].zones
-        self.plots[row].showAxis("right", bool(zones))
+        self.plots[row].showAxis("right", any(panel.zones for panel in self._panels))
         axis = self.plots[row].getAxis("right")
         axis.enableAutoSIPrefix(False)
         axis.setStyle(tickLength=0)
@@ -112,7 +114,7 @@ def _gaps(data: ChartData) -> list[tuple[int, int]]:
     dashed = {place for each in series for place in each.unknown}
     spans = []
     for off, places in groupby(
-        range(len(data.labels)),
+        range(len(data.labels))[: data.gaps_up_to],
         lambda place: place not in dashed and all(each.values[place] is None for each in series),
     ):
         run = list(places)

@@ -23,7 +23,7 @@ def value_words(figure: Figure) -> str:
     if figure.name in SHARES:
         return words.percent(figure.value)
     if figure.unit in RATED:
-        told = tr("{value} of 10") if figure.unit == "0-10" else tr("{value}, from 4 (well) to 28 (badly)")
+        told = tr("{value} of 10") if figure.unit == "0-10" else tr("{value} (4 to 28)")
         return told.format(value=words.whole(figure.value))
     number = words.whole(figure.value) if figure.unit in WHOLE_UNITS else number_words(figure.value)
     return number if figure.unit == NO_UNIT else f"{number}{words.THIN}{figure.unit}"
@@ -63,6 +63,16 @@ def of_words(figure: Figure) -> str:
         span = words.span(day, day + timedelta(days=6))
         return tr("Week {n}, {span}").format(n=day.isocalendar().week, span=span)
     return weekday_words(day)
+
+
+def short_of_words(figure: Figure) -> str:
+    """What a figure is of, where there is little room: `Week 47`, `Mon 23 Nov`."""
+    day = _day(figure.of.partition(" ")[0])
+    if day is None:
+        return of_words(figure)
+    if figure.name in WEEK_FIGURES:
+        return tr("Week {n}").format(n=day.isocalendar().week)
+    return _written(day, tr("ddd d MMM"))
 
 
 def input_words(given: Input) -> tuple[str, str]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import date
 
 from app.analysis.figure import Figure
 from app.views.charts.data import ChartData
@@ -24,10 +25,11 @@ class Charted:
 
 @dataclass(frozen=True, slots=True)
 class Times:
-    """The buckets along the bottom of the charts of a page."""
+    """The buckets along the bottom of the charts of a page, and the day on which they are looked at."""
 
     buckets: tuple[Bucket, ...]
     step: Step
+    today: date
 
     @property
     def unit(self) -> str:

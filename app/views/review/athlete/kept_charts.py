@@ -101,6 +101,7 @@ def _charted(
         (Panel((series,), SHARE_TICKS),),
         window=times.window,
         gap=tr(OFF),
+        gaps_up_to=sum(bucket.last < times.today for bucket in times.buckets),
         names=times.names,
         empty=tr(empty),
         aside=tr(ASIDE),

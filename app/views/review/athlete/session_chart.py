@@ -36,7 +36,9 @@ def session_chart(record: AthleteRecord, *, pain: bool = True) -> Charted:
     )
     panels = [Panel((effort,), (*TEN[:-1], (10.0, "RPE\u202f10")))]
     if pain:
-        panels.append(Panel(_pain(sessions), (*TEN[:-1], (10.0, tr("pain") + "\u202f10")), zones=ZONES))
+        panels.append(
+            Panel(_pain(sessions), (*TEN[:-1], (10.0, tr("pain") + "\u202f10")), zones=ZONES, share=2)
+        )
     data = ChartData(
         tr("Chart: effort and pain by session") if pain else tr("Chart: effort by session"),
         tr("date"),

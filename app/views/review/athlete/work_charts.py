@@ -4,7 +4,7 @@ from app.analysis.figure import Figure
 from app.analysis.figures_load import CONTACTS, CONTACTS_UNKNOWN, LOAD_UNKNOWN, NO_TENSION, TENSION, VOLUME
 from app.analysis.work_weeks import WorkDone, work_of
 from app.domain.reviewed import AthleteRecord
-from app.views.charts.data import ChartData, Form, Ink, Panel, Series
+from app.views.charts.data import ChartData, Form, Panel, Series
 from app.views.charts.scales import round_ticks
 from app.views.review import words
 from app.views.review.athlete.buckets import gathered
@@ -36,8 +36,8 @@ def work_chart(record: AthleteRecord, times: Times) -> Charted:
             [tr("{n} under tension").format(n=each) for each in told[1]],
         ),
         (
-            _panel(tr("Contacts"), contacts, told[0], weeks, Ink.PLAIN),
-            _panel(tr("Time under tension"), minutes, told[1], weeks, Ink.ACCENT),
+            _panel(tr("Contacts"), contacts, told[0], weeks, ""),
+            _panel(tr("Time under tension"), minutes, told[1], weeks, "min"),
         ),
         window=times.window,
         names=times.names,
@@ -61,16 +61,15 @@ def _figures(week: WorkDone | None, of: str) -> tuple[Figure, ...]:
 
 
 def _panel(
-    name: str, values: list[float | None], told: list[str], weeks: list[WorkDone | None], ink: Ink
+    name: str, values: list[float | None], told: list[str], weeks: list[WorkDone | None], unit: str
 ) -> Panel:
     dashes = tuple(
         place
         for place, week in enumerate(weeks)
         if week is not None and week.sessions and values[place] is None
     )
-    unit = "min" if ink is Ink.ACCENT else ""
     top = max([1.0, *(value for value in values if value is not None)])
-    series = Series(name, tuple(values), tuple(told), Form.BARS, ink, unknown=dashes)
+    series = Series(name, tuple(values), tuple(told), Form.BARS, unknown=dashes)
     return Panel(
         (series,), each_tick(round_ticks(top, 2), unit, lambda tick: f"{tick:,g}".replace(",", words.THIN))
     )

@@ -55,7 +55,7 @@ def test_what_is_unknown_is_a_dash_and_says_why() -> None:
 
 def test_ratings_say_of_how_much_they_are() -> None:
     assert value_words(EFFORT.figure(6, 1)) == "6 of 10"
-    assert value_words(TOTAL.figure(12, 4)) == "12, from 4 (well) to 28 (badly)"
+    assert value_words(TOTAL.figure(12, 4)) == "12 (4 to 28)"
 
 
 def test_a_week_a_day_a_month_and_a_side_are_named() -> None:

@@ -24,7 +24,7 @@ from tests.squads import nothing, season, unknown
 
 def times_of(of: AthleteRecord) -> Times:
     step = step_of(of.first, of.last)
-    return Times(buckets(of.first, of.last, step), step)
+    return Times(buckets(of.first, of.last, step), step, of.today)
 
 
 def test_shares_by_week_are_the_figures_of_the_analysis_with_their_bounds() -> None:

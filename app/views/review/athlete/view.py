@@ -1,0 +1,116 @@
+"""Everything the page of an athlete shows, worked out before it is shown; plain values, no widgets."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from app.analysis.figure import Figure
+from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO, adherence_figures
+from app.analysis.figures_load import MONOTONY, WEEK, load_figures
+from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, wellbeing_figures
+from app.analysis.tests_catalog import CATALOGUE, FieldTest, own_detectable_change
+from app.domain.keeping import Note, Person
+from app.domain.records import RunSummary
+from app.domain.reviewed import AthleteRecord
+from app.views.review.athlete.buckets import buckets, step_of
+from app.views.review.athlete.calendar import Week, weeks_of
+from app.views.review.athlete.charted import Charted, Times
+from app.views.review.athlete.kept_charts import reps_chart, sessions_chart, tempo_chart
+from app.views.review.athlete.load_charts import load_charts
+from app.views.review.athlete.result_chart import result_chart, tests_done
+from app.views.review.athlete.session_chart import session_chart
+from app.views.review.athlete.side_chart import side_chart, sided_exercises
+from app.views.review.athlete.work_charts import work_chart
+
+PAINFUL = frozenset({HIGHEST.name})
+WHOLE = (SESSIONS.name, REPS.name, TEMPO.name, HIGHEST.name)
+LATEST = (WEEK.name, MONOTONY.name, TOTAL.name, OWN.name)
+ORDER = (
+    SESSIONS.name,
+    REPS.name,
+    TEMPO.name,
+    WEEK.name,
+    MONOTONY.name,
+    HIGHEST.name,
+    TOTAL.name,
+    OWN.name,
+)
+"""The figures at the top, in this order; WHOLE are of the whole time, LATEST the last that is known."""
+
+
+@dataclass(frozen=True, slots=True)
+class AthleteView:
+    """One athlete's page. `charts` are in the order they are shown; `exercises` and `tests` can be chosen."""
+
+    record: AthleteRecord
+    head: tuple[Figure, ...]
+    charts: tuple[Charted, ...]
+    exercises: tuple[str, ...]
+    tests: tuple[FieldTest, ...]
+    errors: Mapping[str, float]
+    weeks: tuple[Week, ...]
+    notes: tuple[Note, ...] = ()
+    runs: tuple[RunSummary, ...] = ()
+    people: tuple[Person, ...] = ()
+    pain: bool = True
+
+    def side(self, exercise: str | None) -> Charted:
+        """The chart of the sides in one exercise."""
+        return side_chart(self.record, exercise)
+
+    def result(self, test: FieldTest | None) -> Charted:
+        """The chart of the results of one test."""
+        return result_chart(self.record, test, self.errors)
+
+
+def athlete_view(
+    record: AthleteRecord,
+    notes: Sequence[Note] = (),
+    runs: Sequence[RunSummary] = (),
+    people: Sequence[Person] = (),
+    *,
+    pain: bool = True,
+) -> AthleteView:
+    """Work out the page of a record; without `pain` nothing of it, and no notes."""
+    step = step_of(record.first, record.last)
+    times = Times(buckets(record.first, record.last, step), step, record.today)
+    week, day, monotony = load_charts(record, times)
+    charts = (
+        reps_chart(record, times),
+        week,
+        tempo_chart(record, times),
+        session_chart(record, pain=pain),
+        sessions_chart(record, times),
+        monotony,
+        work_chart(record, times),
+        day,
+    )
+    return AthleteView(
+        record,
+        head_figures(record, pain=pain),
+        charts,
+        sided_exercises(record),
+        tests_done(record),
+        own_errors(record),
+        weeks_of(record),
+        tuple(notes) if pain else (),
+        tuple(runs),
+        tuple(people),
+        pain,
+    )
+
+
+def head_figures(record: AthleteRecord, *, pain: bool = True) -> tuple[Figure, ...]:
+    """The figures at the top of the page; an unknown one among them says why."""
+    found = (*adherence_figures(record), *load_figures(record), *wellbeing_figures(record))
+    chosen: dict[str, Figure] = {}
+    for figure in found:
+        latest = figure.name in LATEST and (figure.value is not None or figure.name not in chosen)
+        if latest or (figure.name in WHOLE and not figure.of):
+            chosen[figure.name] = figure
+    return tuple(chosen[name] for name in ORDER if name in chosen and (pain or name not in PAINFUL))
+
+
+def own_errors(record: AthleteRecord) -> dict[str, float]:
+    """What a change has to exceed in each test, by the own repeated tries; unknown ones are left out."""
+    found = {test.key: own_detectable_change(record.results, test) for test in CATALOGUE}
+    return {key: error for key, error in found.items() if error is not None}

@@ -1,0 +1,155 @@
+"""One athlete as a line of the squad: what the last two weeks came to, the figures behind it on demand."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from app.analysis.adherence_parts import Kept, SessionsKept, ended, kept, monday_of, sessions_kept
+from app.analysis.attention import Attention, who_first
+from app.analysis.figure import Figure
+from app.analysis.figures_adherence import adherence_figures
+from app.analysis.figures_load import load_figures
+from app.analysis.figures_wellbeing import wellbeing_figures
+from app.analysis.load_weeks import loads_by_week
+from app.analysis.readiness_course import WINDOW_DAYS, ReadinessPoint, local_day, readiness_course
+from app.domain.reviewed import AthleteRecord, ReviewedSession
+from app.domain.squad import OwedRating, SquadMember
+
+WEEKS_SHOWN = 8
+WEEK = timedelta(weeks=1)
+
+
+@dataclass(frozen=True, slots=True)
+class TwoWeeks:
+    """Adherence of this week and of the one before."""
+
+    sessions: tuple[SessionsKept, SessionsKept]
+    kept: tuple[Kept, Kept]
+
+
+@dataclass(frozen=True, slots=True)
+class WeekBar:
+    """Load of a week in AU for a small bar: as a whole, or what is known of it; None where nothing is."""
+
+    total: float | None
+    known: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class SquadLine:
+    """One athlete. `place` counts from 0 who needs a look first; `last` is the day of the last session ever.
+
+    `owed` are the answers that are owed now, `pain` is what was last stated in a session of the record's
+    days, `called` the name shown, which presentation replaces.
+    """
+
+    place: int
+    record: AthleteRecord
+    owed: tuple[OwedRating, ...]
+    attention: Attention
+    called: str
+    last: date | None
+    weeks: TwoWeeks
+    loads: tuple[WeekBar, ...]
+    pain: int | None
+    readiness: ReadinessPoint | None
+
+    @property
+    def athlete(self) -> str:
+        """Their name."""
+        return self.record.athlete
+
+
+def squad_lines(
+    members: Sequence[SquadMember], errors: Mapping[str, float] | None = None
+) -> tuple[SquadLine, ...]:
+    """A line for each member, those who need a look first at the top. `errors` as in `who_first`."""
+    by_name = {member.record.athlete: member for member in members}
+    found = who_first(members, errors)
+    return tuple(_line(place, by_name[each.athlete], each) for place, each in enumerate(found))
+
+
+def presented(lines: Sequence[SquadLine], shown: str | None = None) -> tuple[SquadLine, ...]:
+    """The lines as others may see them: a number for every name but the one shown, in the order of names."""
+    others = sorted(
+        (line.athlete for line in lines if line.athlete != shown), key=lambda name: name.casefold()
+    )
+    numbers = {name: number for number, name in enumerate(others, start=1)}
+    named = [
+        line if line.athlete == shown else replace(line, called=ANONYMOUS.format(n=numbers[line.athlete]))
+        for line in lines
+    ]
+    return tuple(sorted(named, key=lambda line: numbers.get(line.athlete, 0)))
+
+
+ANONYMOUS = "Athlete {n}"
+
+
+def figures_of(line: SquadLine) -> tuple[Figure, ...]:
+    """The figures that a line shows, of this week and the one before: they know why."""
+    record = line.record
+    monday = monday_of(record.today)
+    wanted = {monday.isoformat(), (monday - WEEK).isoformat()}
+    found = (*adherence_figures(record), *load_figures(record))
+    of_weeks = tuple(figure for figure in found if figure.of in wanted and figure.name not in DAILY)
+    course = wellbeing_figures(record)
+    latest = {figure.name: figure for figure in course}
+    return (*of_weeks, *latest.values())
+
+
+DAILY = frozenset({"Load of the day"})
+
+
+def _line(place: int, member: SquadMember, found: Attention) -> SquadLine:
+    record = member.record
+    past = [each for each in record.sessions if each.day <= record.today]
+    return SquadLine(
+        place,
+        record,
+        member.owed,
+        found,
+        record.athlete,
+        member.last_run,
+        _two_weeks(record),
+        _bars(record),
+        _last_pain(past),
+        _last_readiness(record),
+    )
+
+
+def _last_readiness(record: AthleteRecord) -> ReadinessPoint | None:
+    """The latest answers against the days before them; older ones need no look."""
+    latest = max(map(local_day, record.readiness), default=None)
+    if latest is None:
+        return None
+    since = latest - timedelta(days=WINDOW_DAYS)
+    return readiness_course(each for each in record.readiness if local_day(each) >= since)[-1]
+
+
+def _two_weeks(record: AthleteRecord) -> TwoWeeks:
+    monday = monday_of(record.today)
+    mondays = (monday, monday - WEEK)
+    due = [[each for each in record.due if monday_of(each.occurrence.day) == start] for start in mondays]
+    done = [[each for each in ended(record.sessions) if monday_of(each.day) == start] for start in mondays]
+    this, before = (kept(each.totals for each in sessions if each.totals is not None) for sessions in done)
+    return TwoWeeks((sessions_kept(due[0]), sessions_kept(due[1])), (this, before))
+
+
+def _bars(record: AthleteRecord) -> tuple[WeekBar, ...]:
+    monday = monday_of(record.today)
+    first = monday - (WEEKS_SHOWN - 1) * WEEK
+    window = replace(record, first=max(first, monday_of(record.first)), last=record.today)
+    weeks = {week.monday: week for week in loads_by_week(window)}
+    trained = {monday_of(each.day) for each in record.sessions}
+    bars = []
+    for number in range(WEEKS_SHOWN):
+        start = first + number * WEEK
+        week = weeks.get(start)
+        known = week.known if week is not None and start in trained and week.known > 0 else None
+        bars.append(WeekBar(None if week is None else week.total, known))
+    return tuple(bars)
+
+
+def _last_pain(sessions: Sequence[ReviewedSession]) -> int | None:
+    latest = sorted(sessions, key=lambda each: (each.day, each.started or 0, each.run_id))
+    return latest[-1].pain if latest else None
