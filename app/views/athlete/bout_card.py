@@ -153,12 +153,13 @@ class BoutCard(QFrame):
         if self._record is not None:
             self.rated.emit(replace(answers, bout=self._record.bout, attempt=self._record.attempt))
 
-    def _change_reps(self, by: int) -> None:
+    def change_reps(self, by: int) -> None:
+        """Put the number of reps right by one more or fewer."""
         if self._record is not None:
             self._rate(RateBout(0, reps=max(self._record.reps_done + by, 0)))
 
     def _connect(self) -> None:
-        self._reps.stepped.connect(self._change_reps)
+        self._reps.stepped.connect(self.change_reps)
         self._effort.answered.connect(lambda value: self._rate(RateBout(0, rpe=value)))
         self._pain.answered.connect(lambda value: self._rate(RateBout(0, pain=value)))
         self._load.answered.connect(lambda text: self._rate(RateBout(0, load_kg=text)))

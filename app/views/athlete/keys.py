@@ -60,6 +60,7 @@ KEY_PAGE: tuple[tuple[str, str], ...] = (
         message("answer: effort, then pain, then the session; 1 and 0 quickly for 10"),
     ),
     (message("← and →"), message("to an earlier bout that is not answered, and back")),
+    (message("↑ and ↓ at rest"), message("one rep more or fewer was done")),
     ("L", message("the load that was used; Enter keeps it")),
     ("W", message("write a note; Enter keeps it")),
     ("S", message("stop the session; asks once more")),

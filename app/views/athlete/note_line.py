@@ -34,11 +34,14 @@ class NoteLine(QWidget):
         self._line.returnPressed.connect(self.finish)
         self._line.given_up.connect(self._close)
         self._line.hide()
+        self._keep = quiet_button(look, tr("Keep it  (Enter)"), self.finish)
+        self._keep.hide()
         self._open = quiet_button(look, self._words[0], self.open)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self._shown, 1)
         row.addWidget(self._line, 1)
+        row.addWidget(self._keep)
         row.addWidget(self._open)
 
     def show_note(self, note: str | None) -> None:
@@ -81,5 +84,6 @@ class NoteLine(QWidget):
 
     def _show_line(self, *, open_: bool) -> None:
         self._line.setVisible(open_)
+        self._keep.setVisible(open_)
         self._shown.setVisible(not open_)
         self._open.setVisible(not open_)

@@ -95,11 +95,11 @@ class AthletePage(QWidget):
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
         self._notice.setContentsMargins(round(look.sizes.body * 3.2), 0, round(look.sizes.body * 3.2), 0)
         self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
-        self._work = WorkPanel(look)
+        self._work = WorkPanel(look, self.act)
         self._rest = RestPanel(look, timeline, self.act, partial(load_figure, session.folder))
         self._paused = PausedPanel(look, self.act)
         self._finished = FinishedPanel(look, timeline, self.act, self.left.emit, self._around.next_session)
-        self._loudness = LoudnessBar(look, self._change_loudness)
+        self._loudness = LoudnessBar(look, self._change_loudness, self._show_keys)
         self._panels = QStackedWidget()
         for panel in (self._ready, self._work, self._rest, self._paused, self._finished):
             self._panels.addWidget(panel)
@@ -219,6 +219,12 @@ class AthletePage(QWidget):
     def _follow_card(self, key: Qt.Key) -> bool:
         """Follow a key that is for the card about a bout, where one is in sight."""
         card = self._card
+        by = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}.get(key, 0)
+        if by and card is not None:
+            # The press that ended the bout may have come twice.
+            if self._session.now_ms() - self._entered_ms >= TWICE_WITHIN_MS:
+                card.change_reps(by)
+            return True
         acts: dict[Qt.Key, Callable[[BoutCard], object]] = {
             Qt.Key.Key_Left: BoutCard.turn_back,
             Qt.Key.Key_Right: BoutCard.turn_on,
@@ -322,14 +328,14 @@ class AthletePage(QWidget):
         self.refresh()
 
     def _fault_to_name(self, number: int) -> MarkFault | None:
-        """In the rest: the name of the fault that was marked just before, by its number."""
+        """In the rest: the name of the fault that was marked there just before, by its number."""
         state = self._session.controller.state
         if state.unnamed is None or self._panels.currentWidget() is not self._rest:
             return None
         mark, at_ms = state.unnamed
         timeline = self._session.timeline
         faults = timeline.exercise_of(timeline.bouts[mark.bout]).faults
-        soon = state.seen_ms - at_ms <= NAMING_MS
+        soon = state.seen_ms - at_ms <= NAMING_MS and at_ms >= self._entered_ms
         return MarkFault(faults[number - 1], mark) if soon and 1 <= number <= len(faults) else None
 
     def _answer(self, asking: BoutCard | FinishedPanel, number: int, *, ten: bool) -> None:

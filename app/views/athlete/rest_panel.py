@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 from app.domain.records import Fact
 from app.domain.timeline import Timeline
 from app.domain.units import clock_text
-from app.run.intents import BeginNow, ExtendRest, Intent, RedoBout
+from app.run.intents import BeginNow, ExtendRest, Intent, Pause, RedoBout, TakeBack
 from app.run.snapshot import Snapshot
 from app.views.athlete.asked import asked_about
 from app.views.athlete.bout_card import BoutCard
@@ -18,7 +18,9 @@ from app.views.athlete.figure import Figure, FigureView
 from app.views.athlete.wording import bout_line, whole_seconds
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button, say
 
 CLOCK_RATIO = 4.2
@@ -42,8 +44,8 @@ class RestPanel(QWidget):
         self._asked: int | None = None
         self._coming: tuple[int, int] | None = None
         self._figure = FigureView(look)
-        self._clock = label(look, pixels=look.sizes.display * CLOCK_RATIO, weight=Weight.BOLD)
-        self._clock.setFixedHeight(round(look.sizes.display * CLOCK_RATIO * DIGITS_SHARE))
+        self._clock = label(look, pixels=look.sizes.display / look.text * CLOCK_RATIO, weight=Weight.BOLD)
+        self._clock.setFixedHeight(round(look.sizes.display / look.text * CLOCK_RATIO * DIGITS_SHARE))
         self._bar = TimeBar(look)
         self._next = FittedLabel(look, pixels=look.sizes.display * 0.9, weight=Weight.SEMIBOLD, lines=3)
         self._setup = FittedLabel(look, pixels=look.sizes.title * 0.85, colour=look.scheme.quiet, lines=5)
@@ -57,8 +59,8 @@ class RestPanel(QWidget):
         say(self._clock, clock_text(whole_seconds(left) * 1000))
         self._bar.show_share(left / whole)
         before = None if shown.last_bout is None else self._timeline.bouts[shown.last_bout]
-        again = "Again: " if shown.attempt > 1 else "Next: "
-        say(self._next, again + bout_line(self._timeline, shown.bout, before))
+        words = tr("Again: {bout}") if shown.attempt > 1 else tr("Next: {bout}")
+        say(self._next, words.format(bout=bout_line(self._timeline, shown.bout, before)))
         say(self._setup, shown.exercise.setup or "")
         coming = (shown.bout.stage, shown.bout.exercise)
         if coming != self._coming:
@@ -85,23 +87,23 @@ class RestPanel(QWidget):
         left.addLayout(self._buttons())
         self.card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
         row = QHBoxLayout(self)
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         row.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
         row.setSpacing(side)
         row.addLayout(left, 5)
         row.addWidget(self.card, 6)
 
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(self._look.sizes.body)
+    def _buttons(self) -> FlowLayout:
+        row = FlowLayout(None, round(self._look.sizes.body * 0.5))
         intents: tuple[tuple[str, Intent, str], ...] = (
-            ("+15 s  (T)", ExtendRest(), "A longer rest"),
-            ("Do it again  (A)", RedoBout(), "Do the last bout again"),
-            ("Begin now  (N)", BeginNow(), "Go to the lead-in"),
+            (tr("+15 s  (T)"), ExtendRest(), tr("A longer rest")),
+            (tr("Do it again  (A)"), RedoBout(), tr("Do the last bout again")),
+            (tr("Begin now  (N)"), BeginNow(), tr("Go to the lead-in")),
+            (tr("Take back  (Backspace)"), TakeBack(), tr("The last mark or answer")),
+            (tr("Pause  (Space)"), Pause(), tr("Let the rest stand still")),
         )
         for text, intent, tip in intents:
             row.addWidget(quiet_button(self._look, text, partial(self._act, intent), tip=tip))
-        row.addStretch(1)
         return row
 
 

@@ -1,14 +1,18 @@
 """The working screen: headline, moving profile, one coaching cue, what comes next."""
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
 from app.domain.profile import profile_of
+from app.run.intents import Intent
 from app.run.snapshot import Snapshot
 from app.run.state import Doing
 from app.views.athlete.headline import HeadlineView
 from app.views.athlete.wording import headline, next_line
+from app.views.athlete.work_buttons import WorkButtons
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.widgets.elided import ElidedLabel
@@ -23,10 +27,11 @@ MOST_FOR_NEXT = 0.4
 
 
 class WorkPanel(QWidget):
-    """Shows lead-in and work of one bout."""
+    """Shows lead-in and work of one bout; `act` is given what is asked for by its buttons."""
 
-    def __init__(self, look: Look) -> None:
+    def __init__(self, look: Look, act: Callable[[Intent], object]) -> None:
         super().__init__()
+        self._buttons = WorkButtons(look, act)
         self._look = look
         self._entered: tuple[int, int, int] | None = None
         self._headline = HeadlineView(look)
@@ -59,6 +64,7 @@ class WorkPanel(QWidget):
         if entered != self._entered:
             self._enter(shown)
             self._entered = entered
+        self._buttons.show_snapshot(shown)
         self._headline.show_headline(headline(shown, self._look.scheme))
         if shown.bout.open_ended:
             self._count.show_count(shown.passed, shown.bout.low, shown.reps)
@@ -85,9 +91,13 @@ class WorkPanel(QWidget):
     def _foot(self) -> QFrame:
         foot = QFrame()
         foot.setStyleSheet(f"QFrame {{ background: {self._look.scheme.panel}; }}")
-        row = QHBoxLayout(foot)
-        side = round(self._look.sizes.body * 3.2)
-        row.setContentsMargins(side, round(side * 0.4), side, round(side * 0.4))
+        column = QVBoxLayout(foot)
+        side = self._look.margin
+        column.setContentsMargins(side, round(side * 0.3), side, round(side * 0.15))
+        column.setSpacing(0)
+        row = QHBoxLayout()
+        column.addLayout(row)
+        column.addWidget(self._buttons)
         row.addWidget(self._cue, 1)
         row.addSpacing(self._look.sizes.body)
         row.addWidget(self._next)
@@ -123,7 +133,7 @@ class CountBar(QWidget):
             top, height = self.height() * 0.34, self.height() * 0.26
             for index in range(high):
                 painter.setPen(Qt.PenStyle.NoPen)
-                painter.setBrush(QColor(scheme.ink if index < passed else scheme.faint))
+                painter.setBrush(QColor(scheme.ink if index < passed else scheme.unfilled))
                 painter.drawRoundedRect(QRectF(left + index * step, top, step * 0.82, height), 8, 8)
             self._paint_enough(painter, left + low * step, top + height, low < high)
         painter.end()
