@@ -79,7 +79,8 @@ def theil_sen(times: Sequence[float], values: Sequence[float]) -> Slope:
     half = Z_95 * math.sqrt(max(_sen_variance(x, y), 0.0))
     upper = min(round((len(slopes) + half) / 2), len(slopes) - 1)
     lower = max(round((len(slopes) - half) / 2) - 1, 0)
-    return Slope(middle, intercept, float(slopes[lower]), float(slopes[upper]))
+    ordered = np.partition(slopes, (lower, upper))
+    return Slope(middle, intercept, float(ordered[lower]), float(ordered[upper]))
 
 
 def mann_kendall(values: Sequence[float]) -> MannKendall:
@@ -94,8 +95,7 @@ def mann_kendall(values: Sequence[float]) -> MannKendall:
     if n < 2:
         raise ValueError("A trend needs two values at least.")
     y = np.asarray(values, float)
-    signs = np.sign(y[None, :] - y[:, None])
-    s = int(np.triu(signs, 1).sum())
+    s = sum(int(np.sign(y[place + 1 :] - y[place]).sum()) for place in range(n - 1))
     variance = (n * (n - 1) * (2 * n + 5) - _tied(values)) / 18
     z = (s - math.copysign(1, s)) / math.sqrt(variance) if s and variance else 0.0
     pairs = n * (n - 1) / 2
@@ -108,7 +108,7 @@ def _slopes(x: Numbers, y: Numbers) -> Numbers:
     first, second = np.triu_indices(len(x), 1)
     run, rise = x[second] - x[first], y[second] - y[first]
     apart = run != 0
-    return np.sort(rise[apart] / run[apart])
+    return np.asarray(rise[apart] / run[apart])
 
 
 def _sen_variance(x: Numbers, y: Numbers) -> float:
