@@ -42,7 +42,7 @@ def nameless(page: QWidget) -> list[str]:
     return [
         named(part)
         for part in page.findChildren(QWidget)
-        if part.focusPolicy() != Qt.FocusPolicy.NoFocus and not _inner(part) and not _name_of(part)
+        if _counts(part, page) and part.focusPolicy() != Qt.FocusPolicy.NoFocus and not _name_of(part)
     ]
 
 

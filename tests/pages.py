@@ -13,6 +13,7 @@ from app.planfile.screen_settings import ScreenSettings
 from app.planfile.settings import Settings
 from app.run.intents import Begin, Intent, MarkFault, Pause, Stop, Tick
 from app.run.sounding import NoSound
+from app.run.state import Doing
 from app.views.appearance import Appearance, SystemWish
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
@@ -26,7 +27,7 @@ from app.views.window import Pages
 from tests.fakes import HandClock, RecordingSpeaker
 from tests.summaries import season
 
-WORK_MS, REST_MS = 20_000, 100_000
+WORK_MS = 20_000
 STEP_MS = 500
 NOTICE = "The sound stopped. Cues are shown, and the session goes on."
 
@@ -73,8 +74,8 @@ def review(appearance: Appearance, shown: Shown) -> QWidget:
     return framed(appearance.desk(shown.width), page, lambda: None)
 
 
-def athlete(*acts: Intent | int) -> Callable[[Appearance, Shown], QWidget]:
-    """The athlete's page after these intents; a number lets so many ms pass."""
+def athlete(*acts: Intent | Doing | int) -> Callable[[Appearance, Shown], QWidget]:
+    """The athlete's page after these intents; a number lets so many ms pass, `Doing` the time until then."""
 
     def make(appearance: Appearance, shown: Shown) -> QWidget:
         clock = HandClock(5_000)
@@ -82,10 +83,12 @@ def athlete(*acts: Intent | int) -> Callable[[Appearance, Shown], QWidget]:
         session = RunSession(timeline, clock, RecordingSpeaker(), NoSound(), lambda _first, _facts: None)
         page = AthletePage(appearance.training(shown.height), session, "Hugo")
         for act in acts:
-            if isinstance(act, int):
-                end = clock.at_ms + act
-                while clock.at_ms < end:
-                    clock.at_ms = min(clock.at_ms + STEP_MS, end)
+            if isinstance(act, Doing):
+                while session.look().doing is not act:
+                    clock.at_ms += STEP_MS
+            elif isinstance(act, int):
+                for _ in range(act // STEP_MS):
+                    clock.at_ms += STEP_MS
                     session.act(Tick())
             else:
                 session.act(act)
@@ -98,10 +101,10 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "start": start,
     "ready": athlete(),
     "lead-in": athlete(Begin(), 2_000),
-    "work": athlete(Begin(), WORK_MS),
-    "rest": athlete(Begin(), WORK_MS, MarkFault("the shoulder hitches"), REST_MS - WORK_MS),
-    "paused": athlete(Begin(), WORK_MS, Pause()),
-    "finished": athlete(Begin(), REST_MS, Stop()),
+    "work": athlete(Begin(), Doing.WORK, WORK_MS),
+    "rest": athlete(Begin(), Doing.WORK, WORK_MS, MarkFault("the shoulder hitches"), Doing.GAP, 1_000),
+    "paused": athlete(Begin(), Doing.WORK, WORK_MS, Pause()),
+    "finished": athlete(Begin(), Doing.WORK, WORK_MS, Doing.GAP, 1_000, Stop()),
     "screen": screen,
     "review": review,
 }

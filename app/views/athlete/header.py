@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.run.snapshot import Snapshot
 from app.run.state import Doing, Stand
@@ -14,6 +14,8 @@ from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.ladder import Ladder
 from app.views.widgets.plain import label, say
 
+LARGE = 1.25
+"""With letters so many times larger than usual, the words stand one below the other."""
 MOST_FOR_STAGE = 0.25
 """The name of the stage takes no more of the width than this."""
 
@@ -31,9 +33,6 @@ class Header(QWidget):
         self._stage.setStyleSheet(f"color: {look.scheme.ink}")
         self._sound = label(look, pixels=look.sizes.heading, colour=look.scheme.notice)
         self._left = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
-        words = QVBoxLayout()
-        words.addWidget(self._title)
-        words.addWidget(self._line)
         below = QHBoxLayout()
         below.addWidget(self._stage)
         below.addSpacing(look.sizes.title)
@@ -41,15 +40,32 @@ class Header(QWidget):
         below.addWidget(self._sound)
         below.addSpacing(look.sizes.body)
         below.addWidget(self._left)
-        place = QVBoxLayout()
+        layout = self._in_rows(below) if look.text > LARGE else self._in_columns(look, below)
+        side = look.margin
+        layout.setContentsMargins(side, round(side * 0.75), side, 0)
+        self.setLayout(layout)
+
+    def _in_columns(self, look: Look, below: QHBoxLayout) -> QBoxLayout:
+        words, place = QVBoxLayout(), QVBoxLayout()
+        words.addWidget(self._title)
+        words.addWidget(self._line)
         place.addWidget(self._ladder, 0, Qt.AlignmentFlag.AlignRight)
         place.addLayout(below)
-        layout = QHBoxLayout(self)
-        side = round(look.sizes.body * 3.2)
-        layout.setContentsMargins(side, round(side * 0.75), side, 0)
-        layout.addLayout(words, 1)
-        layout.addSpacing(look.sizes.title)
-        layout.addLayout(place)
+        columns = QHBoxLayout()
+        columns.addLayout(words, 1)
+        columns.addSpacing(look.sizes.title)
+        columns.addLayout(place)
+        return columns
+
+    def _in_rows(self, below: QHBoxLayout) -> QBoxLayout:
+        top, rows = QHBoxLayout(), QVBoxLayout()
+        top.addWidget(self._title, 1)
+        top.addWidget(self._ladder)
+        rows.addLayout(top)
+        rows.addWidget(self._line)
+        rows.addLayout(below)
+        rows.setSpacing(0)
+        return rows
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave most of the width to the exercise."""

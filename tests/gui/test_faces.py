@@ -1,0 +1,95 @@
+"""Panels that fold where they are too wide and are scrolled where they are too high."""
+
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from pytestqt.qtbot import QtBot
+
+from app.views.widgets.columns import Columns
+from app.views.widgets.faces import Faces, Folding
+from app.views.widgets.plain import scrolling
+
+
+def block(width: int, height: int) -> QWidget:
+    made = QWidget()
+    made.setMinimumSize(width, height)
+    return made
+
+
+class Panel(QWidget):
+    """Two parts in a row, one of which scrolls a tall list."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        row = QHBoxLayout(self)
+        self.words = QLabel("short")
+        self.list = scrolling(block(200, 900), "a list")
+        left = QVBoxLayout()
+        left.addWidget(self.words)
+        left.addWidget(self.list)
+        row.addLayout(left)
+        row.addWidget(block(300, 200))
+
+
+def shown(qtbot: QtBot, width: int) -> tuple[Folding, Panel]:
+    faces, panel, other = Faces(), Panel(), QWidget()
+    qtbot.addWidget(faces)
+    faces.add(other)
+    faces.add(panel, "The panel")
+    faces.resize(width, 400)
+    faces.show()
+    faces.show_face(panel)
+    QApplication.processEvents()
+    assert faces.face is panel
+    place = faces.currentWidget()
+    assert isinstance(place, Folding)
+    return place, panel
+
+
+def test_a_row_with_room_for_it_stays_a_row_and_scrolls_its_own_list(qtbot: QtBot) -> None:
+    place, panel = shown(qtbot, 800)
+    assert not place.folded
+    assert panel.height() == place.viewport().height()
+    assert panel.list.verticalScrollBar().maximum() > 0
+
+
+def test_a_row_too_wide_becomes_a_column_that_is_scrolled_as_a_whole(qtbot: QtBot) -> None:
+    place, panel = shown(qtbot, 400)
+    assert place.folded
+    assert panel.list.verticalScrollBar().maximum() == 0
+    assert place.verticalScrollBar().maximum() > 0
+    assert panel.width() <= place.viewport().width()
+
+
+def test_it_unfolds_when_there_is_room_again(qtbot: QtBot) -> None:
+    place, panel = shown(qtbot, 400)
+    faces = place.parentWidget()
+    assert faces is not None
+    faces.resize(800, 400)
+    QApplication.processEvents()
+    assert not place.folded
+    assert panel.list.minimumHeight() == 0
+
+
+def test_longer_words_fold_it(qtbot: QtBot) -> None:
+    place, panel = shown(qtbot, 620)
+    assert not place.folded
+    panel.words.setText("words that are a good deal longer than those before them were " * 2)
+    QApplication.processEvents()
+    assert place.folded
+
+
+def test_a_face_without_a_name_takes_the_room_there_is(qtbot: QtBot) -> None:
+    faces, panel = Faces(), Panel()
+    qtbot.addWidget(faces)
+    faces.add(panel)
+    faces.show_face(panel)
+    assert faces.currentWidget() is panel
+
+
+def test_columns_stand_side_by_side_or_one_below_the_other(qtbot: QtBot) -> None:
+    columns = Columns(((block(200, 50), 1), (block(300, 50), 1)), 10)
+    qtbot.addWidget(columns)
+    columns.show()
+    for width, stacked in ((520, False), (505, True), (520, False)):
+        columns.resize(width, 300)
+        assert columns.stacked is stacked
+    assert columns.minimumSizeHint().width() == 300
