@@ -98,8 +98,7 @@ class _Moving:
             case Arrive(member=member) if self._knows(member):
                 self._arrive(member)
             case Depart(member=member) if self._knows(member):
-                self._present[member] = False
-                self._one(member, Stop())
+                self._depart(member)
             case ForOne(member=member, intent=one) if self._knows(member):
                 self._one(member, one)
             case GoToSlot(slot=slot) if 0 <= slot < len(self._session.leader.bouts):
@@ -179,6 +178,12 @@ class _Moving:
         self._sit_out(member)
         if self._leader.stand is Stand.PAUSED:
             self._one(member, Pause())
+
+    def _depart(self, member: int) -> None:
+        """Go for good; who was not in the session yet can still come."""
+        self._present[member] = False
+        if self._states[member].stand is not Stand.READY:
+            self._one(member, Stop())
 
     def _sit_out(self, member: int) -> None:
         part = self._session.parts[member]

@@ -192,6 +192,13 @@ def test_late_and_early_people_have_exactly_the_reps_of_the_bouts_they_were_ther
     ]
 
 
+def test_who_was_taken_off_before_the_session_can_still_come_late() -> None:
+    hall = Hall(together(PLAN, SQUAD[:2])).do(Depart(1)).do(Begin()).wait(5_000)
+    assert hall.facts[1] == []
+    hall.do(Arrive(1)).to_the_end()
+    assert [record.bout for record in fold_run(hall.facts[1])] == [1, 2, 3, 4, 5]
+
+
 def test_a_pause_a_longer_rest_and_a_redo_are_everybodys() -> None:
     hall = Hall(together(PLAN, SQUAD[:3])).do(Begin()).wait(4_000)
     hall.do(Pause()).wait(60_000, 1_000).do(Resume()).wait(6_500)
