@@ -1,5 +1,9 @@
 """Panels that fold where they are too wide and are scrolled where they are too high."""
 
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import pytest
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -29,48 +33,72 @@ class Panel(QWidget):
         row.addWidget(block(300, 200))
 
 
-def shown(qtbot: QtBot, width: int) -> tuple[Folding, Panel]:
-    faces, panel, other = Faces(), Panel(), QWidget()
-    qtbot.addWidget(faces)
-    faces.add(other)
-    faces.add(panel, "The panel")
-    faces.resize(width, 400)
-    faces.show()
-    faces.show_face(panel)
-    QApplication.processEvents()
-    assert faces.face is panel
-    place = faces.currentWidget()
-    assert isinstance(place, Folding)
-    return place, panel
+@dataclass
+class Shown:
+    """A panel in faces of a width."""
+
+    faces: Faces
+    panel: Panel
+
+    @property
+    def place(self) -> Folding:
+        place = self.faces.currentWidget()
+        assert isinstance(place, Folding)
+        return place
+
+    def resize(self, width: int) -> None:
+        self.faces.resize(width, 400)
+        QApplication.processEvents()
 
 
-def test_a_row_with_room_for_it_stays_a_row_and_scrolls_its_own_list(qtbot: QtBot) -> None:
-    place, panel = shown(qtbot, 800)
+Show = Callable[[int], Shown]
+
+
+@pytest.fixture
+def show(qtbot: QtBot) -> Show:
+    def shown(width: int) -> Shown:
+        made = Shown(Faces(), Panel())
+        qtbot.addWidget(made.faces)
+        made.faces.add(QWidget())
+        made.faces.add(made.panel, "The panel")
+        made.faces.show()
+        made.resize(width)
+        made.faces.show_face(made.panel)
+        QApplication.processEvents()
+        assert made.faces.face is made.panel
+        return made
+
+    return shown
+
+
+def test_a_row_with_room_for_it_stays_a_row_and_scrolls_its_own_list(show: Show) -> None:
+    made = show(800)
+    place, panel = made.place, made.panel
     assert not place.folded
     assert panel.height() == place.viewport().height()
     assert panel.list.verticalScrollBar().maximum() > 0
 
 
-def test_a_row_too_wide_becomes_a_column_that_is_scrolled_as_a_whole(qtbot: QtBot) -> None:
-    place, panel = shown(qtbot, 400)
+def test_a_row_too_wide_becomes_a_column_that_is_scrolled_as_a_whole(show: Show) -> None:
+    made = show(400)
+    place, panel = made.place, made.panel
     assert place.folded
     assert panel.list.verticalScrollBar().maximum() == 0
     assert place.verticalScrollBar().maximum() > 0
     assert panel.width() <= place.viewport().width()
 
 
-def test_it_unfolds_when_there_is_room_again(qtbot: QtBot) -> None:
-    place, panel = shown(qtbot, 400)
-    faces = place.parentWidget()
-    assert faces is not None
-    faces.resize(800, 400)
-    QApplication.processEvents()
+def test_it_unfolds_when_there_is_room_again(show: Show) -> None:
+    made = show(400)
+    place, panel = made.place, made.panel
+    made.resize(800)
     assert not place.folded
     assert panel.list.minimumHeight() == 0
 
 
-def test_longer_words_fold_it(qtbot: QtBot) -> None:
-    place, panel = shown(qtbot, 620)
+def test_longer_words_fold_it(show: Show) -> None:
+    made = show(620)
+    place, panel = made.place, made.panel
     assert not place.folded
     panel.words.setText("words that are a good deal longer than those before them were " * 2)
     QApplication.processEvents()
@@ -86,9 +114,11 @@ def test_a_face_without_a_name_takes_the_room_there_is(qtbot: QtBot) -> None:
 
 
 def test_columns_stand_side_by_side_or_one_below_the_other(qtbot: QtBot) -> None:
+    window = QWidget()
+    qtbot.addWidget(window)
     columns = Columns(((block(200, 50), 1), (block(300, 50), 1)), 10)
-    qtbot.addWidget(columns)
-    columns.show()
+    columns.setParent(window)
+    window.show()
     for width, stacked in ((520, False), (505, True), (520, False)):
         columns.resize(width, 300)
         assert columns.stacked is stacked

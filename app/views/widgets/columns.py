@@ -27,20 +27,19 @@ class Columns(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """Room for the widest part, and for the height of all as they stand."""
-        widest = max((part.minimumSizeHint().width() for part in self._shown), default=0)
-        return QSize(widest, self._row.minimumSize().height())
+        return QSize(max(self._widths, default=0), self._row.minimumSize().height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Stand in a row or stack, as the width asks for."""
         super().resizeEvent(event)
-        needed = sum(part.minimumSizeHint().width() for part in self._shown)
-        needed += self._spacing * (len(self._shown) - 1)
-        narrow = self.width() < needed
+        narrow = self.width() < sum(self._widths) + self._spacing * (len(self._widths) - 1)
         if narrow != self.stacked:
             way = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
             self._row.setDirection(way)
             self.updateGeometry()
 
     @property
-    def _shown(self) -> tuple[QWidget, ...]:
-        return tuple(part for part in self._parts if not part.isHidden())
+    def _widths(self) -> tuple[int, ...]:
+        """The least width of each part that is shown."""
+        shown = (part for part in self._parts if not part.isHidden())
+        return tuple(max(part.minimumSizeHint().width(), part.minimumWidth()) for part in shown)

@@ -70,7 +70,7 @@ class Folding(QScrollArea):
         self._whole = narrow
         for area in self.panel.findChildren(QScrollArea):
             inside = area.widget()
-            height = inside.sizeHint().height() if narrow and inside is not None else 0
+            height = _height(inside, area.viewport().width()) if narrow and inside is not None else 0
             if area.minimumHeight() != height:
                 area.setMinimumHeight(height)
 
@@ -109,12 +109,20 @@ def _needed(row: QBoxLayout) -> int:
     return sum(widths) + row.spacing() * max(len(widths) - 1, 0) + margins.left() + margins.right()
 
 
+def _height(inside: QWidget, width: int) -> int:
+    """How high all of something is at a width."""
+    wanted = inside.heightForWidth(width) if inside.hasHeightForWidth() else inside.sizeHint().height()
+    return max(wanted, inside.minimumHeight())
+
+
 def _width(item: QLayoutItem) -> int:
     """The least width of a part; of what it scrolls, that of the whole."""
     widget, inner = item.widget(), item.layout()
     least = item.minimumSize().width()
     if isinstance(widget, QScrollArea):
         inside = widget.widget()
-        return least if inside is None else max(least, inside.minimumSizeHint().width() + BAR_PX)
+        if inside is None:
+            return least
+        return max(least, max(inside.minimumSizeHint().width(), inside.minimumWidth()) + BAR_PX)
     parts = [] if inner is None else [inner.itemAt(index) for index in range(inner.count())]
     return max([least, *(_width(part) for part in parts if part is not None)])
