@@ -18,6 +18,7 @@ DAYS_A_WEEK = 7
 REACHES = ("reach_anterior", "reach_posteromedial", "reach_posterolateral")
 LIMB = "limb_length"
 REACH_MISSING = "A reach or the limb length is missing."
+TOO_FEW_ATHLETES = "There are too few athletes with this test: fewer than 10."
 NEITHER = "More of it is neither better nor worse."
 NO_TWO_SIDES = "There is no day on which both sides were tested."
 BOTH_NOUGHT = "Both sides are nought."
@@ -35,16 +36,22 @@ COMPOSITE = Rule(
 )
 
 
-def figures_of_tests(record: AthleteRecord, errors: Mapping[str, float] | None = None) -> tuple[Figure, ...]:
+def figures_of_tests(
+    record: AthleteRecord,
+    errors: Mapping[str, float] | None = None,
+    worthwhile: Mapping[str, float] | None = None,
+) -> tuple[Figure, ...]:
     """Figures of every test of the catalogue in the record; a day's value is what counts of its tries.
 
-    `errors` are minimal detectable changes by the key of their test, in its unit. `of` is the side.
+    `errors` are minimal detectable changes and `worthwhile` smallest worthwhile changes by the key of their
+    test, in its unit. `of` is the side.
     """
     keys = {result.test for result in record.results}
     found: list[Figure] = []
     for test in CATALOGUE:
         if test.key in keys:
             found.extend(_of_test(record, test, (errors or {}).get(test.key)))
+            found.append(_worthwhile(test, (worthwhile or {}).get(test.key)))
     if keys & {*REACHES, LIMB}:
         found.extend(_composite(record, side) for side in (Side.LEFT, Side.RIGHT))
     return tuple(found)
@@ -65,6 +72,16 @@ def _of_test(record: AthleteRecord, test: FieldTest, error: float | None) -> Ite
     yield mdc.figure(error, int(error is not None), NO_ERROR_KNOWN)
     if test.by_side and test.more_is_better is not None:
         yield from _sides(record, test, error)
+
+
+def _worthwhile(test: FieldTest, change: float | None) -> Figure:
+    rule = Rule(
+        f"{test.name}: smallest worthwhile change",
+        test.unit,
+        "0.2 x standard deviation between athletes, freed of the typical error",
+        HOPKINS,
+    )
+    return rule.figure(change, int(change is not None), TOO_FEW_ATHLETES)
 
 
 def _course(test: FieldTest, values: tuple[DayValue, ...], error: float | None, of: str) -> Iterator[Figure]:

@@ -12,11 +12,12 @@ from statistics import fmean
 
 from app.analysis.jumps import BEST_OF_TEN, mean_of_best
 from app.analysis.local_time import known_zone
-from app.analysis.measurement import minimal_detectable_change, typical_error
+from app.analysis.measurement import minimal_detectable_change, smallest_worthwhile_change, typical_error
 from app.domain.keeping import Result
 from app.domain.plan import Side
 
 FEWEST_PAIRS = 10
+FEWEST_ATHLETES = 10
 TOO_FEW_PAIRS = "There are too few repeated tries to know the error of this test: fewer than 10."
 NO_UNIT = "1"
 
@@ -217,6 +218,26 @@ def own_detectable_change(results: Iterable[Result], test: FieldTest) -> float |
     """Minimal detectable change of a test in its unit by its own error; None where that is not known."""
     error = own_error(results, test)
     return None if error is None else minimal_detectable_change(error)
+
+
+def own_worthwhile_change(results: Iterable[Result], test: FieldTest) -> float | None:
+    """Smallest worthwhile change of a test in its unit, from the last day of each athlete, sides averaged.
+
+    The spread between athletes is freed of the own error where that is known. None under ten athletes, a
+    choice. Source: as in `measurement.smallest_worthwhile_change`.
+    """
+    every = tuple(results)
+    by_athlete: dict[str, list[Result]] = {}
+    for result in every:
+        by_athlete.setdefault(result.athlete, []).append(result)
+    lasts = (
+        [values[-1].value for side in Side if (values := day_values(own, test, side))]
+        for own in by_athlete.values()
+    )
+    means = [fmean(last) for last in lasts if last]
+    if len(means) < FEWEST_ATHLETES:
+        return None
+    return smallest_worthwhile_change(means, own_error(every, test))
 
 
 def _tries(results: Iterable[Result], test: FieldTest) -> dict[tuple[date, Side], list[Result]]:

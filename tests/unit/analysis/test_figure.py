@@ -171,6 +171,16 @@ def test_one_side_alone_is_compared_with_nothing() -> None:
     assert (figure.value, figure.reason) == (None, "There is no day on which both sides were tested.")
 
 
+def test_changes_that_matter_are_handed_in_or_said_to_be_unknown() -> None:
+    looked = record(results=(result(78),))
+    known = {each.name: each for each in athlete_figures(looked, {"single_hop": 5.0}, {"single_hop": 2.0})}
+    assert known["Single hop for distance: minimal detectable change"].value == 5
+    assert known["Single hop for distance: smallest worthwhile change"].value == 2
+    unknown = {each.name: each for each in athlete_figures(looked)}
+    assert unknown["Single hop for distance: minimal detectable change"].reason
+    assert unknown["Single hop for distance: smallest worthwhile change"].reason
+
+
 def test_results_outside_of_the_days_are_not_in_it() -> None:
     looked = record(results=(result(78), result(150, day=MONDAY - timedelta(days=1))))
     figure = found_in(looked, "Single hop for distance: best", "side: left")

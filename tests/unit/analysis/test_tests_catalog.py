@@ -15,6 +15,7 @@ from app.analysis.tests_catalog import (
     field_test,
     own_detectable_change,
     own_error,
+    own_worthwhile_change,
 )
 from app.domain.keeping import Result
 from app.domain.plan import Side
@@ -99,3 +100,15 @@ def test_too_few_pairs_are_no_error() -> None:
 def test_tries_of_two_athletes_are_no_pair() -> None:
     results = [result(100, athlete=name, attempt=1) for name in ("Hugo", "Esra")] * 10
     assert own_error(results[:2], HOP) is None
+
+
+def test_the_smallest_worthwhile_change_is_of_each_athlete_s_last_day() -> None:
+    # Values 1 to 10 with 5 more on the right: means 3.5 to 12.5, whose SD (n - 1) is sqrt(82.5 / 9).
+    early = [result(500, athlete=str(number), day=MONDAY - timedelta(days=7)) for number in range(10)]
+    late = [
+        result(number + more, athlete=str(number), side=side)
+        for number in range(1, 11)
+        for side, more in ((Side.LEFT, 0), (Side.RIGHT, 5))
+    ]
+    assert own_worthwhile_change([*early[1:], *late], HOP) == pytest.approx(0.2 * (82.5 / 9) ** 0.5)
+    assert own_worthwhile_change(late[:18], HOP) is None
