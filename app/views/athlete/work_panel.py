@@ -41,6 +41,7 @@ class WorkPanel(QWidget):
         self._shape.addWidget(self._profile)
         self._shape.addWidget(self._count)
         self._cue = FittedLabel(look, pixels=look.sizes.title * 0.9, weight=Weight.SEMIBOLD)
+        self._cue.setObjectName("coaching_cue")
         self._cue.setMinimumHeight(round(look.sizes.body * TWO_LINES))
         self._next = ElidedLabel()
         self._next.setFont(look.font(look.sizes.heading))
