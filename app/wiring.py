@@ -106,7 +106,7 @@ def read_plan(path: Path) -> WrittenPlan:
     from app.planfile.source import read_text
 
     text = read_text(path)
-    return WrittenPlan(parse_plan(text, str(path), path.parent), text)
+    return WrittenPlan(parse_plan(text, str(path), path.parent), text, str(path.parent))
 
 
 def parse_plan(text: str) -> WrittenPlan:

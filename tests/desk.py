@@ -15,7 +15,8 @@ from app.domain.records import Fact, RepDone
 from app.domain.tempo import parse_tempo
 from app.domain.timeline import Timeline
 from app.run.sounding import NoSound
-from app.views.athlete.page import Around, AthletePage
+from app.views.athlete.around import Around
+from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.lettering import type_scale
 from app.views.theme import Look, Place, choose

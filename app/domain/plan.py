@@ -153,7 +153,11 @@ class Plan:
 
 @dataclass(frozen=True, slots=True)
 class WrittenPlan:
-    """A plan and the text it was read from, which is kept with every run of it."""
+    """A plan and the text it was read from, which is kept with every run of it.
+
+    `folder` is the path of where it was read, and where its pictures lie; None where nobody knows.
+    """
 
     plan: Plan
     text: str
+    folder: str | None = None

@@ -58,6 +58,10 @@ class House:
     stamp: Callable[[], tuple[datetime, str]] | None = None
     new_id: Callable[[datetime], str] | None = None
 
+    def trial(self) -> "Trial":
+        """A trial of the sound as it is set. Raises FileProblemsError."""
+        return self.make_trial(self.overrule(self.read_settings()))
+
 
 @dataclass(frozen=True, slots=True)
 class Wish:

@@ -1,6 +1,7 @@
 """The run under way: begun or taken up again, with its clock, sound and record, until it is left."""
 
 from collections.abc import Callable, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -52,7 +53,8 @@ class Leading(QObject):
         """Make the run of an athlete, ready to begin. Raises PacewrightError when it cannot be made."""
         athletes = {athlete.name: athlete for athlete in self._house.read_athletes()}
         timeline = compile_timeline(session.plan, athletes.get(name))
-        self._lead(timeline, name, lambda: self._house.new_header(name, session))
+        folder = None if session.folder is None else Path(session.folder)
+        self._lead(timeline, name, lambda: self._house.new_header(name, session), folder=folder)
 
     def take_up(self, unfinished: Unfinished) -> bool:
         """Go on with a run that was cut short, standing still at its bout; False when it can't be led on."""
@@ -98,11 +100,13 @@ class Leading(QObject):
         name: str,
         new_header: Callable[[], RunHeader],
         written: Sequence[Fact] = (),
+        folder: Path | None = None,
     ) -> None:
         speaker, clock = self._house.choose_speaker(), self._house.make_clock()
         write = RunWriter(self._keeper, new_header, prescriptions(timeline))
         sound = self._house.make_sound(timeline, speaker, clock)
         self.session = RunSession(timeline, clock, speaker, sound, write, written)
+        self.session.folder = folder
         self.session.moved.connect(self._on_moved)
         self.athlete, self.fresh, self._write = name, not written, write
         self.ticker.start()

@@ -13,6 +13,7 @@ from app.domain.errors import PacewrightError
 from app.domain.plan import WrittenPlan
 from app.planfile.settings import Settings
 from app.views.appearance import Appearance
+from app.views.athlete.around import Around
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.before.asking import Asking
@@ -75,7 +76,7 @@ class Window(QMainWindow):
         self._record_open = False
         self._trouble = self._notice = ""
         self._unfinished: Unfinished | None = None
-        self._settled = self._closed = False
+        self._settled = self._closed = self._key_led_on = False
         self._names: tuple[str, ...] = ()
         self._leading = Leading(house, self._keeper, self)
         self._asking = Asking(house, self._keeper, self)
@@ -136,8 +137,9 @@ class Window(QMainWindow):
                 self._asking.open(self._leading.athlete)
             self._page = self._build_page(self._leading.session)
 
-    def _turn_page(self) -> None:
+    def _turn_page(self, by_key: bool = False) -> None:
         """Show what comes after the questions, or the questions again."""
+        self._key_led_on = by_key
         page, session = self._page, self._leading.session
         if page is not None and session is not None:
             self._page = self._build_page(session)
@@ -364,13 +366,18 @@ class Window(QMainWindow):
         return page
 
     def _build_athlete_page(self, session: RunSession) -> AthletePage:
-        page = AthletePage(self._look(), session, self._leading.athlete)
+        page = AthletePage(self._look(), session, self._leading.athlete, around=self._around())
         page.show_trouble(self._trouble)
         page.left.connect(self.leave_session)
         page.due.connect(self._leading.ticker.soon)
         self._leading.ticker.tick.connect(page.refresh)
         self._show_room(page)
         return page
+
+    def _around(self) -> Around:
+        back = self._ask_again if self._leading.fresh else None
+        pressed, self._key_led_on = self._key_led_on, False
+        return Around(make_trial=self._house.trial, back=back, key_just_pressed=pressed)
 
     def _drop(self, page: QWidget) -> None:
         if isinstance(page, AthletePage):

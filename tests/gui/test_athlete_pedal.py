@@ -11,7 +11,7 @@ from app.domain.records import BoutBegan, Paused, Resumed, RunBegan
 from app.planfile.key_settings import PedalKeys
 from app.run.state import Stand
 from app.views.athlete.key_page import KeyPage, TeachPedal
-from app.views.athlete.page import Around
+from app.views.athlete.around import Around
 from app.views.athlete.pedal import LONG_MS, Pedal
 from tests.desk import TWO_REPS, Desk
 

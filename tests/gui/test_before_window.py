@@ -6,10 +6,14 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from app import wiring
+from app.audio.bout_sound import Manner
+from app.audio.trial import Trial
+from app.audio.voice import Voice
+from app.domain.cue_values import CueLevel
 from app.domain.errors import StoreError
 from app.domain.plan import Side
 from app.domain.readiness import ITEMS, Decision, Readiness
@@ -17,9 +21,15 @@ from app.domain.records import RunOutcome
 from app.planfile.settings import Settings
 from app.run.readiness_form import Step
 from app.store.answers import Answers, Kept
+from app.views.athlete.figure import FigureView
 from app.views.athlete.page import AthletePage
 from app.views.before.page import BeforePage
+from tests.fakes import RecordingSpeaker
 from tests.rig import Rig
+
+PICTURE = (
+    '<svg xmlns="http://www.w3.org/2000/svg" width="10" height="10"><rect width="10" height="10"/></svg>'
+)
 
 
 @pytest.fixture
@@ -201,6 +211,90 @@ def test_a_record_that_never_takes_the_answers_is_said_before_they_are_lost(
     rig.window.close()
     assert len(asked) == 1
     assert "What was answered before the session is not in the record yet." in asked[0]
+
+
+def test_the_way_back_from_the_session_that_stands_ready_leads_to_the_last_question(rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    numbers(rig, 2, 3, 4, 1, 0, 2, 2)
+    rig.press(Qt.Key.Key_Escape)
+    page = rig.page
+    assert isinstance(page, BeforePage)
+    assert (page.form.step, page.form.sleep) == (Step.RED_FLAG, 2)
+    numbers(rig, 1)
+    write(rig, "dizzy")
+    rig.press(Qt.Key.Key_Return)
+    numbers(rig, 2)
+    (said,) = kept(rig)
+    assert (said.sleep, said.red_flag, said.decision) == (2, True, Decision.SKIPPED)
+
+
+def test_where_nothing_was_asked_the_way_back_leads_to_the_start(rig: Rig) -> None:
+    rig.settings = Settings(ask_before=False)
+    rig.open(wiring.read_plan(rig.plan))
+    rig.click("Back  (Esc)")
+    assert "Who is training?" in rig.texts()
+    assert rig.runs() == ()
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Space, Qt.Key.Key_Return])
+def test_a_press_that_comes_twice_leaves_a_question_open_and_begins_nothing(key: Qt.Key, rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    for _ in range(7):
+        rig.press(key)
+    assert isinstance(rig.page, AthletePage)
+    rig.press(key)
+    assert "I am ready  (Space)" in [button.text() for button in rig.page.findChildren(QPushButton)]
+    assert rig.window._leading.session is not None
+    assert rig.window._leading.session.facts == []
+    rig.clock.at_ms += 500
+    rig.press(key)
+    assert rig.window._leading.session.facts != []
+
+
+def test_a_run_that_is_under_way_has_no_way_back(rig: Rig) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_S)
+    rig.press(Qt.Key.Key_Space)
+    rig.press(Qt.Key.Key_Escape)
+    assert isinstance(rig.page, AthletePage)
+    assert rig.window._leading.session is not None
+
+
+def test_what_stands_ready_says_how_to_set_up_and_shows_the_picture(rig: Rig) -> None:
+    rig.settings = Settings(ask_before=False)
+    rig.plan.with_name("raise.svg").write_text(PICTURE, encoding="utf-8")
+    told = 'name = "Heel raise"\n  setup = "Stand on a step."\n  picture = "raise.svg"'
+    text = rig.plan.read_text(encoding="utf-8").replace('name = "Heel raise"', told)
+    rig.plan.write_text(text, encoding="utf-8")
+    rig.open(wiring.read_plan(rig.plan))
+    assert "Stand on a step." in rig.texts()
+    shown = [view for view in rig.page.findChildren(FigureView) if view.isVisibleTo(rig.page)]
+    assert [view.accessibleName() for view in shown] == ["Heel raise"]
+
+
+def test_the_sound_can_be_tried_before_the_session(rig: Rig, qtbot: QtBot) -> None:
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_S)
+    rig.click("Test the sound")
+    qtbot.waitUntil(lambda: "Listen: left, then right." in rig.texts(), timeout=3_000)
+    rig.click("Stop the test")
+    qtbot.waitUntil(lambda: "Played through recording." in rig.texts(), timeout=5_000)
+    assert "Test the sound" in [button.text() for button in rig.page.findChildren(QPushButton)]
+
+
+def test_a_sound_that_is_being_tried_is_silent_once_the_session_begins(rig: Rig) -> None:
+    trials: list[Trial] = []
+
+    def make(_settings: Settings) -> Trial:
+        trials.append(Trial(RecordingSpeaker(), Voice(), Manner(CueLevel.TONES)))
+        return trials[0]
+
+    rig.house = replace(rig.house, make_trial=make)
+    rig.open(wiring.read_plan(rig.plan))
+    rig.press(Qt.Key.Key_S)
+    rig.click("Test the sound")
+    rig.press(Qt.Key.Key_Space)
+    assert trials[0]._stopped.is_set()
 
 
 def test_without_a_moment_or_an_id_nothing_is_asked(rig: Rig) -> None:

@@ -1,7 +1,7 @@
 """The athlete's screen as a whole: one of five panels under one header, driven by keys."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from functools import partial
 from time import monotonic
 
@@ -15,6 +15,7 @@ from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause,
 from app.run.snapshot import Snapshot
 from app.run.sounding import Loudness
 from app.run.state import Doing, Stand
+from app.views.athlete.around import Around
 from app.views.athlete.bout_card import PAIN_LIMIT, BoutCard
 from app.views.athlete.figure import load_figure
 from app.views.athlete.finished_panel import FinishedPanel
@@ -48,19 +49,6 @@ HALTS: dict[Qt.Key, Asking] = {
 """Keys that pause and ask something."""
 
 
-@dataclass(frozen=True, slots=True)
-class Around:
-    """What the page knows beside the run.
-
-    The pedals that were learned and how to keep more of them, and when the next session is, in words; None
-    where nobody knows.
-    """
-
-    pedals: PedalKeys = field(default_factory=PedalKeys)
-    keep_pedals: Callable[[PedalKeys], object] | None = None
-    next_session: str | None = None
-
-
 class AthletePage(QWidget):
     """Paints the run it is given and hands intents to it.
 
@@ -85,6 +73,7 @@ class AthletePage(QWidget):
         self._pedal.short.connect(self._next)
         self._pedal.long.connect(self._pause_or_go_on)
         self._look, self._session, self._now_s = look, session, now_s
+        self._opened_ms = session.now_ms()
         self._announced = ""
         self._one_at_s: float | None = None
         self._changed_s: float | None = None
@@ -94,7 +83,7 @@ class AthletePage(QWidget):
         self._header = Header(look)
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
         self._notice.setContentsMargins(round(look.sizes.body * 3.2), 0, round(look.sizes.body * 3.2), 0)
-        self._ready = ReadyPanel(look, timeline, athlete, lambda: self.act(Begin()))
+        self._ready = ReadyPanel(look, session, athlete, partial(self.act, Begin()), self._around)
         self._work = WorkPanel(look, self.act)
         self._rest = RestPanel(look, timeline, self.act, partial(load_figure, session.folder))
         self._paused = PausedPanel(look, self.act)
@@ -209,10 +198,13 @@ class AthletePage(QWidget):
 
     def _follow_intent(self, key: Qt.Key, event: QKeyEvent) -> None:
         intent = KEY_INTENTS.get(key)
-        if intent is None:
+        back, ready = self._around.back, self._session.controller.state.stand is Stand.READY
+        if key is Qt.Key.Key_Escape and back is not None and ready and not self.window().isFullScreen():
+            back()
+        elif intent is None:
             super().keyPressEvent(event)
-        elif isinstance(intent, CountRep) and self._session.controller.state.stand is Stand.READY:
-            self.act(Begin())
+        elif isinstance(intent, CountRep) and ready:
+            self._begin()
         else:
             self.act(intent)
 
@@ -263,9 +255,15 @@ class AthletePage(QWidget):
             if state.seen_ms - state.began_ms - (state.ended_ms or 0) >= TWICE_WITHIN_MS:
                 self.left.emit()
         elif state.stand is Stand.READY:
-            self.act(Begin())
+            self._begin()
         else:
             self._pause_or_go_on()
+
+    def _begin(self) -> None:
+        """Begin by a key, but not by the second press of the one that led here."""
+        twice = self._session.now_ms() - self._opened_ms < TWICE_WITHIN_MS
+        if not (twice and self._around.key_just_pressed):
+            self.act(Begin())
 
     def _pause_or_go_on(self) -> None:
         stand = self._session.controller.state.stand
@@ -278,7 +276,7 @@ class AthletePage(QWidget):
         """What a pedal asks for: begin, count, cut the rest short; never twice by one press that bounced."""
         state = self._session.controller.state
         if state.stand is Stand.READY:
-            self.act(Begin())
+            self._begin()
             return
         shown = self._session.look()
         if shown.stand is not Stand.RUNNING:

@@ -1,45 +1,53 @@
 """The screen before a run: what is planned for whom, the cautions, and one key to begin."""
 
 from collections.abc import Callable
+from functools import partial
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from app.domain.plan import Sides
-from app.domain.timeline import Timeline
-from app.domain.words import prescription_text
 from app.run.sounding import Making
+from app.views.athlete.around import Around
+from app.views.athlete.figure import load_figure
+from app.views.athlete.session import RunSession
+from app.views.athlete.set_up_list import SetUpList
 from app.views.lettering import Weight
-from app.views.theme import Look
+from app.views.sound.check import SoundCheck
+from app.views.theme import Look, palette
+from app.views.translation import message, tr
 from app.views.widgets.fitted import FittedLabel
-from app.views.widgets.plain import card, label, say, scrolling, strong_button
+from app.views.widgets.plain import card, label, quiet_button, say, scrolling, strong_button
 
 CAUTIONS = (
-    "This is no medical device: it does not diagnose, clear or predict injury.",
-    "Pain above 5 of 10 or any red-flag sign ends the exercise and asks for a note.",
-    "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.",
-    "Your practitioner decides; local practice and law come first. Nothing advances by itself.",
+    message("This is no medical device: it does not diagnose, clear or predict injury."),
+    message("Pain above 5 of 10 or any red-flag sign ends the exercise and asks for a note."),
+    message(
+        "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional."
+    ),
+    message("Your practitioner decides; local practice and law come first. Nothing advances by itself."),
 )
-
-LONG_DOSE = 60
-"""Letters from which on a dose is wrapped; a shorter one keeps its line."""
 
 
 class ReadyPanel(QWidget):
-    """Shows the session that is about to begin."""
+    """Shows the session that is about to begin, and what may be done before it does."""
 
-    def __init__(self, look: Look, timeline: Timeline, athlete: str, begin: Callable[[], object]) -> None:
+    def __init__(
+        self, look: Look, session: RunSession, athlete: str, begin: Callable[[], object], around: Around
+    ) -> None:
         super().__init__()
-        self._look, self._timeline = look, timeline
+        self._look, self._timeline = look, session.timeline
+        self._figure_of = partial(load_figure, session.folder)
+        self._begin = strong_button(look, tr("I am ready  (Space)"), begin)
+        self._begin.setFont(look.font(look.sizes.title, Weight.SEMIBOLD))
+        self._around = around
         self._notice = label(look, wrap=True, colour=look.scheme.notice)
         self._making = label(look, colour=look.scheme.quiet)
         self._making.hide()
         layout = QHBoxLayout(self)
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
         layout.setSpacing(side)
-        layout.addLayout(self._plan_column(athlete), 6)
-        layout.addLayout(self._caution_column(begin), 5)
+        layout.addLayout(self._plan_column(athlete), 8)
+        layout.addLayout(self._caution_column(), 5)
 
     def show_notice(self, notice: str | None) -> None:
         """Say what the athlete should know of the sound."""
@@ -48,7 +56,7 @@ class ReadyPanel(QWidget):
 
     def show_making(self, making: Making | None) -> None:
         """Say how far speech has been made; nothing once it is."""
-        say(self._making, "" if making is None else f"Voice: {making.done} of {making.of} phrases")
+        say(self._making, "" if making is None else _making_words(making))
         self._making.setVisible(making is not None)
 
     def _plan_column(self, athlete: str) -> QVBoxLayout:
@@ -59,56 +67,57 @@ class ReadyPanel(QWidget):
         title.setText(plan.title)
         column.addWidget(title)
         minutes = -(-self._timeline.timed_ms // 60_000)
-        more = ", and own-pace work" if self._timeline.open_ended else ""
-        about = f"For {athlete}  ·  {minutes} min{more}"
+        timed, open_ended = (
+            tr("For {athlete}  ·  {n} min"),
+            tr("For {athlete}  ·  {n} min, and own-pace work"),
+        )
+        about = open_ended if self._timeline.open_ended else timed
         whom = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
-        whom.setText(about)
+        whom.setText(about.format(athlete=athlete, n=minutes))
         column.addWidget(whom)
         column.addSpacing(look.sizes.body)
-        column.addWidget(self._exercises(), 1)
+        exercises = SetUpList(look, plan, self._figure_of)
+        about = tr("The exercises of this session, and how to set them up")
+        column.addWidget(self._scrolling(exercises, about), 1)
         return column
 
-    def _exercises(self) -> QScrollArea:
-        look = self._look
-        grid = QGridLayout()
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(look.sizes.title)
-        grid.setVerticalSpacing(round(look.sizes.body * 0.45))
-        grid.setColumnStretch(0, 1)
-        row = 0
-        for number, stage in enumerate(self._timeline.plan.stages, 1):
-            grid.setRowMinimumHeight(row, round(look.sizes.body * 0.7) if row else 0)
-            named = f"{number}  {stage.name}"
-            name = label(look, named, pixels=look.sizes.heading, weight=Weight.SEMIBOLD, wrap=True)
-            grid.addWidget(name, row + 1, 0, 1, 2)
-            row += 2
-            for exercise in stage.exercises:
-                each = ", each side" if exercise.sides is Sides.EACH else ""
-                dose = f"{exercise.sets} × {prescription_text(exercise)}{each}"
-                grid.addWidget(label(look, exercise.name, wrap=True), row, 0)
-                wrap = len(dose) > LONG_DOSE
-                grid.addWidget(label(look, dose, colour=look.scheme.quiet, wrap=wrap), row, 1)
-                row += 1
-        grid.setRowStretch(row, 1)
-        inside = QWidget()
-        inside.setLayout(grid)
-        return scrolling(inside, "The exercises of this session")
+    def _scrolling(self, inside: QWidget, name: str) -> QScrollArea:
+        area = scrolling(inside, name)
+        area.verticalScrollBar().setPalette(palette(self._look.scheme))
+        return area
 
-    def _caution_column(self, begin: Callable[[], object]) -> QVBoxLayout:
+    def _caution_column(self) -> QVBoxLayout:
         look = self._look
         frame = card(look)
         inner = QVBoxLayout(frame)
         edge = round(look.sizes.body * 1.8)
         inner.setContentsMargins(edge, edge, edge, edge)
         inner.setSpacing(round(look.sizes.body * 0.9))
-        inner.addWidget(label(look, "Before you begin", pixels=look.sizes.heading, weight=Weight.SEMIBOLD))
+        inner.addWidget(
+            label(look, tr("Before you begin"), pixels=look.sizes.heading, weight=Weight.SEMIBOLD)
+        )
         for caution in CAUTIONS:
-            inner.addWidget(label(look, caution, pixels=look.sizes.heading * 0.92, wrap=True))
+            inner.addWidget(label(look, tr(caution), wrap=True))
         column = QVBoxLayout()
         column.setSpacing(round(look.sizes.body * 0.6))
-        column.addWidget(frame)
+        cautions = QWidget()
+        around = QVBoxLayout(cautions)
+        around.setContentsMargins(0, 0, 0, 0)
+        around.addWidget(frame)
+        around.addStretch(1)
+        column.addWidget(self._scrolling(cautions, tr("Before you begin")), 1)
+        if self._around.make_trial is not None:
+            column.addWidget(SoundCheck(look, self._around.make_trial))
         column.addWidget(self._making)
         column.addWidget(self._notice)
-        column.addStretch(1)
-        column.addWidget(strong_button(look, "I am ready  (Space)", begin), 0, Qt.AlignmentFlag.AlignRight)
+        foot = QHBoxLayout()
+        if self._around.back is not None:
+            foot.addWidget(quiet_button(look, tr("Back  (Esc)"), self._around.back))
+        foot.addStretch(1)
+        foot.addWidget(self._begin)
+        column.addLayout(foot)
         return column
+
+
+def _making_words(making: Making) -> str:
+    return tr("Voice: {n} of {m} phrases").format(n=making.done, m=making.of)

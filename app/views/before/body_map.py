@@ -152,7 +152,7 @@ class BodyMap(QWidget):
             ground = scheme.accent if button.isChecked() else scheme.well
             painter.setBrush(QColor(ground))
             reached = button.hasFocus() or button.underMouse()
-            painter.setPen(QPen(QColor(scheme.ink), 2.5) if reached else QPen(QColor(scheme.well_edge), 1))
+            painter.setPen(QPen(QColor(scheme.ink), 2.5) if reached else QPen(QColor(scheme.quiet), 1))
             painter.drawPath(path)
         self._paint_words(painter)
         painter.end()

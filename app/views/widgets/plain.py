@@ -56,6 +56,8 @@ def strong_button(look: Look, text: str, act: Callable[[], object], *, tip: str 
         f" border: 3px solid {scheme.accent};"
         " border-radius: 8px; padding: 10px 22px; }"
         f"QPushButton:focus {{ border-color: {scheme.ink}; }}"
+        f"QPushButton:disabled {{ color: {scheme.quiet}; background: {scheme.well};"
+        f" border-color: {scheme.well_edge}; }}"
     )
     made.setFont(look.font(look.sizes.heading, Weight.SEMIBOLD))
     return made
