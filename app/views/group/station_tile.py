@@ -58,7 +58,7 @@ class StationTile(QFrame):
         say(self._next, "" if coming else where_next(station))
         shown = station.shown
         working = shown is not None and shown.doing is not Doing.GAP
-        self._profile.setVisible(working and bool(profile_of(shown.bout, shown.exercise)) if shown else False)
+        self._profile.setVisible(working and shown is not None and not shown.bout.open_ended)
         self._show_side(shown.side if shown is not None and working else Side.BOTH)
         if shown is None or not working:
             self._words.show_words(replace(EMPTY, phase_text=tr("Done")) if station.done else EMPTY)

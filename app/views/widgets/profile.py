@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.domain.profile import Stroke, height_at
@@ -27,6 +27,8 @@ REPS_STANDING = 3.6
 LEAST_AHEAD_MS, MOST_AHEAD_MS = 5_000.0, 30_000.0
 TOP, BOTTOM, NUMBERS = 0.16, 0.78, 0.93
 DONE = 0.36
+MOST_STALE_PX = 0.8
+"""The picture may be behind the moment by so much of a pixel of the screen."""
 NUMBER_STEPS = (1, 2, 5, 10, 20)
 
 
@@ -48,6 +50,7 @@ class ProfileView(QWidget):
         self._at_ms = 0.0
         self._sheets: tuple[float, ...] = ()
         self._ahead_ms = LEAST_AHEAD_MS
+        self._begin_ms = self._px_a_ms = 0.0
         self._pens: dict[tuple[tuple[Phase, bool] | None, float, float], QPen] = {}
         self._number_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
         self.setAccessibleName(tr("Profile of the rep"))
@@ -68,12 +71,33 @@ class ProfileView(QWidget):
         if self._look.still and self._strokes:
             reps = [first.start_ms for first in self._firsts]
             self._sheets = sheet_starts(reps, self._strokes[-1].end_ms, self._whole_ms)
+        self._measure()
         self.update()
 
     def show_moment(self, at_ms: float) -> None:
-        """Bring the line and the now-line together at `at_ms` of the bout's axis."""
+        """Bring the line and the now-line together at `at_ms` of the bout's axis.
+
+        Nothing is painted anew before the line has moved by most of a pixel: many small ones cost little.
+        """
+        moved_px = abs(at_ms - self._at_ms) * self._px_a_ms * self.devicePixelRatioF()
+        if moved_px < MOST_STALE_PX and (at_ms < self._from_ms) == (self._at_ms < self._from_ms):
+            return
         self._at_ms = at_ms
+        self._measure()
         self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Measure anew."""
+        super().resizeEvent(event)
+        self._measure()
+
+    def _measure(self) -> None:
+        """Where the line begins and how wide a ms is: asked for with every point that is painted."""
+        whole = self._ahead_ms / (1 - NOW_AT)
+        self._begin_ms = self._at_ms - NOW_AT * whole
+        if self._look.still:
+            self._begin_ms = sheet_of(self._sheets, self._at_ms) - EDGE * whole
+        self._px_a_ms = self.width() / whole
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint the moment."""
@@ -95,7 +119,7 @@ class ProfileView(QWidget):
         return self._ahead_ms / (1 - NOW_AT)
 
     def _x(self, at_ms: float) -> float:
-        return (at_ms - self._span_ms()[0]) * self.width() / self._whole_ms
+        return (at_ms - self._begin_ms) * self._px_a_ms
 
     @property
     def _now_x(self) -> float:
@@ -106,10 +130,7 @@ class ProfileView(QWidget):
         return self.height() * (BOTTOM - (BOTTOM - TOP) * height)
 
     def _span_ms(self) -> tuple[float, float]:
-        begin = self._at_ms - NOW_AT * self._whole_ms
-        if self._look.still:
-            begin = sheet_of(self._sheets, self._at_ms) - EDGE * self._whole_ms
-        return begin, begin + self._whole_ms
+        return self._begin_ms, self._begin_ms + self._whole_ms
 
     def _in_sight(self) -> tuple[Stroke, ...]:
         begin, end = self._span_ms()
