@@ -17,7 +17,7 @@ class CountedProfile(ProfileView):
 
     painted = 0
 
-    def paintEvent(self, event: QPaintEvent) -> None:
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         self.painted += 1
         super().paintEvent(event)
 
