@@ -22,6 +22,7 @@ from app.cli import (
     rehearse,
     restore,
     schema,
+    session_calendar,
     speakers,
     timeline,
     unpack,
@@ -43,6 +44,7 @@ class Door(Protocol):
 
 DOORS: dict[str, Door] = {
     "backup": cast("Door", backup),
+    "calendar": cast("Door", session_calendar),
     "check": cast("Door", check),
     "consent": cast("Door", consent),
     "demo": cast("Door", demo),

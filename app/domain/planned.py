@@ -216,6 +216,11 @@ def _days(session: PlannedSession, since: date, until: date) -> Iterator[date]:
         day += _WEEK
 
 
+def rule_days(session: PlannedSession) -> tuple[date, ...]:
+    """The days of a session as it was first planned, whatever became of them."""
+    return tuple(_days(session, session.day, session.until or session.day))
+
+
 def _is_of(session: PlannedSession, day: date) -> bool:
     last = session.until or session.day
     return session.day <= day <= last and (day - session.day) % _WEEK == timedelta(0)

@@ -1,5 +1,6 @@
 """The squad's table and an athlete's page over a club of 1, 3 and 10 years."""
 
+import gc
 import statistics
 import time
 from collections.abc import Callable
@@ -33,6 +34,7 @@ def test_the_review_costs_by_the_window_and_not_by_the_history(years: int, tmp_p
     runs = write_club(path, years)
     print(f"\n{years} years: {runs} runs, {runs * BOUTS * REPS / 1e6:.0f} million reps, ", end="")
     print(f"{path.stat().st_size / 1e6:.0f} MB")
+    gc.freeze()  # as the program does after its start
     with open_database(path) as database:
         first, year_ago = TODAY - timedelta(weeks=12), TODAY - timedelta(weeks=52)
         name = athlete_named(150)
@@ -48,4 +50,5 @@ def test_the_review_costs_by_the_window_and_not_by_the_history(years: int, tmp_p
             print(f"  {title}: median {median:.0f} ms, worst {worst:.0f} ms")
         assert len(database.reviewing.squad(NOW, TODAY)) == 300
         assert len(database.reviewing.athlete(name, first, TODAY, TODAY).sessions) == 48
+    gc.unfreeze()
     path.unlink()
