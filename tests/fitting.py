@@ -116,8 +116,18 @@ def _label(part: QLabel) -> Iterator[str]:
         needed = QSize(_longest_word(part), part.heightForWidth(part.width()))
     else:
         needed = part.sizeHint()
+        if _letters_fit(part):
+            needed.setHeight(0)
     if not _within(needed, part.size()):
         yield f"needs {_size(needed)}, has {_size(part.size())}"
+
+
+def _letters_fit(part: QLabel) -> bool:
+    """Whether the letters are seen whole, though their line would be higher: figures have no tails."""
+    metrics, cut = part.fontMetrics(), max(part.fontMetrics().height() - part.contentsRect().height(), 0) / 2
+    letters = metrics.tightBoundingRect(part.text())
+    top, bottom = metrics.ascent() + letters.top(), metrics.ascent() + letters.bottom()
+    return top >= cut and bottom <= metrics.height() - cut
 
 
 def _longest_word(part: QLabel) -> int:

@@ -3,7 +3,6 @@
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from pathlib import Path
 
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
@@ -21,7 +20,6 @@ from app.views.framed import framed
 from app.views.lettering import load_fonts
 from app.views.review.page import ReviewPage
 from app.views.screen.page import ScreenPage
-from app.views.start_page import StartPage
 from app.views.theme import palette
 from app.views.window import Pages
 from tests.fakes import HandClock, RecordingSpeaker
@@ -29,7 +27,6 @@ from tests.summaries import season
 
 WORK_MS = 20_000
 STEP_MS = 500
-NOTICE = "The sound stopped. Cues are shown, and the session goes on."
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,13 +48,6 @@ def appearing(shown: Shown) -> Iterator[Appearance]:
         yield made
     finally:
         made.end()
-
-
-def start(appearance: Appearance, shown: Shown) -> QWidget:
-    doors = tuple((words, lambda: None) for words in ("Review what was done", "Sound", "Screen"))
-    page = StartPage(appearance.training(shown.height), (Path("shoulder_rotators.toml"),), print, doors)
-    page.show_notice(NOTICE)
-    return page
 
 
 def screen(appearance: Appearance, shown: Shown) -> QWidget:
@@ -98,7 +88,6 @@ def athlete(*acts: Intent | Doing | int) -> Callable[[Appearance, Shown], QWidge
 
 
 PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
-    "start": start,
     "ready": athlete(),
     "lead-in": athlete(Begin(), 2_000),
     "work": athlete(Begin(), Doing.WORK, WORK_MS),
