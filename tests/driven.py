@@ -1,6 +1,7 @@
 """A run driven by any intents at any moments, and what must hold at each of them."""
 
 import random
+from decimal import Decimal
 
 from hypothesis import strategies as st
 
@@ -39,7 +40,15 @@ from app.run.snapshot import snapshot
 from app.run.state import RepMark, Stand
 
 DOSES = (
-    Exercise("a", TempoReps(Band(1, 2), parse_tempo("2-1-X-1")), sides=Sides.EACH, sets=2, rest_ms=0),
+    Exercise(
+        "a",
+        TempoReps(Band(1, 2), parse_tempo("2-1-X-1")),
+        sides=Sides.EACH,
+        sets=2,
+        rest_ms=0,
+        load_kg=Decimal("7.5"),
+        faults=("x", "y"),
+    ),
     Exercise("b", HoldReps(Band.exactly(2), Band(3_000, 4_000)), sides=Sides.ALTERNATE, superset="A"),
     Exercise("c", StickReps(Band.exactly(2), Band(3_000, 5_000)), superset="A", sets=2, rest_ms=12_000),
     Exercise("d", SignalReps(Band.exactly(3), 2_000), sides=Sides.LEFT),

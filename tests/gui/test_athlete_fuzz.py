@@ -3,20 +3,23 @@
 import random
 from collections import Counter
 from collections.abc import Sequence
+from typing import get_args
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from app.domain.records import Fact, RepDone, RepMissed, RunEnded
+from app.planfile.key_settings import PedalKeys
 from app.run.sounding import NoSound
 from app.run.state import Stand
+from app.views.athlete.around import Around
 from app.views.athlete.keys import KEY_INTENTS
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.lettering import type_scale
 from app.views.theme import Look, Place, choose
-from tests.driven import TIMELINE
+from tests.driven import FREE, TIMELINE
 from tests.fakes import HandClock, RecordingSpeaker
 
 INTENTS = 5_000
@@ -25,10 +28,20 @@ KEYS = (
     *[Qt.Key.Key_Space] * 4,
     *[Qt.Key.Key_Return] * 3,
     Qt.Key.Key_K,
+    Qt.Key.Key_X,
+    Qt.Key.Key_G,
+    Qt.Key.Key_L,
+    Qt.Key.Key_W,
+    Qt.Key.Key_Left,
+    Qt.Key.Key_Right,
+    Qt.Key.Key_Up,
+    Qt.Key.Key_PageDown,
+    Qt.Key.Key_PageUp,
     *(Qt.Key(Qt.Key.Key_0 + digit) for digit in range(10)),
     Qt.Key.Key_Tab,
     Qt.Key.Key_Escape,
 )
+PEDALS = PedalKeys(("PageDown",), ("PageUp",))
 MOMENTS = (0, 16, 250, 900, 1_900, 1_900, 1_900)
 
 
@@ -39,11 +52,14 @@ class Fuzz:
         self.qtbot, self.chance = qtbot, random.Random(20261125)
         self.clock, self.facts = HandClock(), list[Fact]()
         self.runs = self.reps = 0
+        self.kinds: set[type[Fact]] = set()
 
     def page(self) -> AthletePage:
         self.facts.clear()
-        session = RunSession(TIMELINE, self.clock, RecordingSpeaker(), NoSound(), self._write)
-        page = AthletePage(Look(choose(Place.TRAINING), "Inter", type_scale(18)), session, "Hugo")
+        timeline = FREE if self.runs % 2 else TIMELINE
+        session = RunSession(timeline, self.clock, RecordingSpeaker(), NoSound(), self._write)
+        look = Look(choose(Place.TRAINING), "Inter", type_scale(18))
+        page = AthletePage(look, session, "Hugo", around=Around(PEDALS))
         page.resize(1000, 620)
         self.qtbot.addWidget(page)
         page.show()
@@ -52,6 +68,7 @@ class Fuzz:
 
     def _write(self, _first: int, facts: Sequence[Fact]) -> None:
         self.facts.extend(facts)
+        self.kinds |= {type(fact) for fact in facts}
 
     def strike(self, page: AthletePage) -> None:
         """One key or click, at a moment."""
@@ -95,3 +112,4 @@ def test_five_thousand_random_keys_and_clicks_break_nothing(qtbot: QtBot) -> Non
     fuzz.check()
     assert fuzz.runs >= 5
     assert fuzz.reps >= 100
+    assert fuzz.kinds == set(get_args(Fact)), "something was never done"
