@@ -7,7 +7,9 @@ from typing import ParamSpec, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
+from app.domain.group_record import GroupRecord
 from app.domain.records import BoutPrescribed, Fact, RunHeader
+from app.run.group_journal import Opened, Written
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -32,6 +34,17 @@ class MemoryJournal:
         self.headers: list[RunHeader] = []
         self.prescribed: list[tuple[BoutPrescribed, ...]] = []
         self.facts: dict[str, list[Fact]] = {}
+        self.groups: list[GroupRecord] = []
+
+    def open_group(self, group: GroupRecord, runs: Sequence[Opened]) -> None:
+        if group not in self.groups:
+            self.groups.append(group)
+        for header, prescribed in runs:
+            self.open_run(header, prescribed)
+
+    def append_all(self, written: Sequence[Written]) -> None:
+        for run_id, first_number, facts in written:
+            self.append(run_id, first_number, facts)
 
     def open_run(self, header: RunHeader, prescribed: Sequence[BoutPrescribed]) -> None:
         self.headers.append(header)

@@ -15,6 +15,8 @@ from typing import Any
 
 from app.domain.correctable import Subject
 from app.domain.corrections import Change, Target
+from app.domain.group_record import GroupMember, GroupRecord
+from app.domain.grouping import Form
 from app.domain.keeping import Device, DeviceKind, Note, Rating, RatingKind, Result, Setting
 from app.domain.plan import Side
 from app.domain.planned import PlannedSession
@@ -29,6 +31,10 @@ from tests.filled import Invented, change, fill, invented_runs
 FOLDER = Path(__file__).parent / "golden" / "schemas"
 AT = datetime(2026, 1, 20, 18, 0, tzinfo=UTC)
 ZONE = "Europe/Lisbon"
+WAVES = (
+    '{"change_ms":20000,"form":"waves","rounds":1,"stations":[],"swap_ms":10000,"teams":null,"work_ms":40000}'
+)
+MEMBER = '{"first":"left","loads_kg":[],"reps":{},"sits_out":[],"team":0,"variants":{}}'
 
 
 def record_of(version: int) -> Path:
@@ -99,6 +105,11 @@ def _keep_beside(path: Path, runs: Sequence[Invented]) -> None:
             PlannedSession(name(7), whose, "Landing control", day, AT, ZONE, time(18), until, "landing.toml")
         )
         database.planned.excuse(name(7), day, "at school", AT, ZONE)
+        members = tuple(
+            GroupMember(name(8 + place), place, each.header.athlete, each.header.run_id, MEMBER)
+            for place, each in enumerate(runs[:2])
+        )
+        database.journal.open_group(GroupRecord(name(11), Form.WAVES, WAVES, AT, ZONE, members), ())
         target = Target(Subject.RUN, run)
         database.corrections.correct(Change(target, "session_rpe", 9, "Coach", "misheard", AT, ZONE))
 

@@ -4,7 +4,9 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from app.domain.errors import StoreError
+from app.domain.group_record import GroupRecord
 from app.domain.records import BoutPrescribed, Fact, RunHeader
+from app.run.group_journal import Opened
 from app.store.side_file import SideFile
 from app.store.side_intake import TakenIn
 from app.store.steady import SteadyJournal
@@ -22,6 +24,10 @@ class WeakJournal(MemoryJournal):
         self._refuse()
         if header.run_id not in self.facts:
             super().open_run(header, prescribed)
+
+    def open_group(self, group: GroupRecord, runs: Sequence[Opened]) -> None:
+        self._refuse()
+        super().open_group(group, runs)
 
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         self._refuse()

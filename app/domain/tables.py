@@ -6,6 +6,7 @@ be taken in table by table.
 
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_groups import GROUP_MEMBERS, GROUP_SESSIONS
 from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, FACTS, PLANS, PRESCRIBED, RUNS
 
@@ -23,5 +24,7 @@ TABLES: tuple[Table, ...] = (
     NOTES,
     PLANNED,
     PLANNED_CHANGES,
+    GROUP_SESSIONS,
+    GROUP_MEMBERS,
     CORRECTIONS,
 )

@@ -8,6 +8,7 @@ from app.domain.correctable import Subject
 from app.domain.corrections import Correction, Target, history
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_groups import GROUP_MEMBERS, GROUP_SESSIONS
 from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, RUNS
 from app.domain.values import Plain, Row
@@ -37,10 +38,12 @@ def leave_out_erased(incoming: Incoming, marks: frozenset[bytes]) -> int:
     for run in runs:
         incoming.courses.pop(run, None)
     gone = people | runs
-    for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED_CHANGES, PLANNED):
+    for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED_CHANGES, PLANNED, GROUP_MEMBERS):
         gone |= _drop(
             incoming, table, lambda row: row.get("athlete") in people or row.get("run") in runs, "id"
         )
+    there = {row["group"] for row in incoming.of(GROUP_MEMBERS)}
+    _drop(incoming, GROUP_SESSIONS, lambda row: row["id"] not in there)
     _drop(incoming, BRANCHES, lambda row: row["run"] in runs)
     _drop(
         incoming,

@@ -15,6 +15,7 @@ from app.domain.errors import StoreError
 from app.store.answers import Answers
 from app.store.backup import back_up
 from app.store.corrections import Corrections
+from app.store.groups import Groups
 from app.store.journal import StoreJournal
 from app.store.link import Link
 from app.store.migration import migrate, version_of
@@ -38,9 +39,9 @@ WAIT_S = 5.0
 class Database:
     """An open record, for one thread at a time; `with` closes it.
 
-    `journal` writes runs and `queries` reads them, `answers` keeps and reads what is said beside them,
-    `planned` keeps what is planned, `reviewing` reads for the review, `corrections` sets right,
-    `exchange` hands on and takes in.
+    `journal` writes runs and `queries` reads them, `groups` reads those of a room together, `answers` keeps
+    and reads what is said beside them, `planned` keeps what is planned, `reviewing` reads for the review,
+    `corrections` sets right, `exchange` hands on and takes in.
     """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
@@ -50,6 +51,7 @@ class Database:
         self.path = link.path
         self.journal = StoreJournal(link, random_bytes)
         self.queries = Queries(link)
+        self.groups = Groups(link)
         self.answers = Answers(link, random_bytes)
         self.corrections = Corrections(link, random_bytes)
         self.planned = Planned(link, random_bytes)

@@ -226,11 +226,13 @@ def _devices(connection: sqlite3.Connection, tables: dict[str, frozenset[str]]) 
 def _drop_orphans(
     connection: sqlite3.Connection, tables: dict[str, frozenset[str]], devices: list[tuple[bytes]]
 ) -> None:
-    """Let go of plans and prescriptions that no run has any more, and of instruments used by them alone."""
+    """Let go of plans and prescriptions that no run has any more, and of what was theirs alone."""
     connection.execute("DELETE FROM plan WHERE hash NOT IN (SELECT plan_hash FROM run)")
     used = "SELECT prescription_hash FROM run"
     connection.execute(f"DELETE FROM prescribed_bout WHERE prescription_hash NOT IN ({used})")  # noqa: S608
     connection.execute(f"DELETE FROM prescription WHERE hash NOT IN ({used})")  # noqa: S608
+    if "group_member" in tables:
+        connection.execute("DELETE FROM group_session WHERE id NOT IN (SELECT group_id FROM group_member)")
     if "result" in tables:
         still = "SELECT device_id FROM result WHERE device_id IS NOT NULL"
         connection.executemany(f"DELETE FROM device WHERE id = ? AND id NOT IN ({still})", devices)  # noqa: S608

@@ -14,6 +14,7 @@ from app.domain.errors import PackError
 from app.domain.fact_rows import fact_row
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_groups import GROUP_MEMBERS, GROUP_SESSIONS
 from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, BRANCHES, FACTS, PLANS, PRESCRIBED, RUNS
 from app.domain.values import Row
@@ -47,7 +48,7 @@ class HandingOn:
         self._runs = {run.id: run for run in self._chosen_runs()}
         self._beside = {
             table.name: [row for row in self._stored(table) if self._is_chosen(table, row)]
-            for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED, PLANNED_CHANGES)
+            for table in (READINESS, RATINGS, RESULTS, NOTES, PLANNED, PLANNED_CHANGES, GROUP_MEMBERS)
         }
         self._corrections = self._chosen_corrections()
 
@@ -88,6 +89,7 @@ class HandingOn:
             ATHLETES.name: ("id", self._people()),
             PLANS.name: ("hash", {run.plan for run in self._runs.values()}),
             PRESCRIBED.name: ("prescription_hash", {run.prescription for run in self._runs.values()}),
+            GROUP_SESSIONS.name: ("id", {row["group_id"] for row in self._beside[GROUP_MEMBERS.name]}),
             DEVICES.name: ("id", {row["device_id"] for row in self._beside[RESULTS.name]}),
         }
         column, wanted = named[table.name]
@@ -135,11 +137,16 @@ class HandingOn:
         return found
 
     def _is_chosen(self, table: Table, row: RowMapping) -> bool:
-        """What belongs to a run goes with it; else it goes by whose and of when it is; plans by whose."""
+        """What belongs to a run goes with it; else it goes by whose and of when it is; plans by whose.
+
+        A member of a group goes by both, because who was absent has no run.
+        """
         if table in (PLANNED, PLANNED_CHANGES):
             return self._choice.of(row["athlete_id"])
-        if row.get("run_id") is not None or table is RATINGS:
-            return row["run_id"] in self._runs
+        if row.get("run_id") in self._runs:
+            return True
+        if table is RATINGS or (row.get("run_id") is not None and table is not GROUP_MEMBERS):
+            return False
         return self._choice.of(row["athlete_id"]) and self._choice.when(row["at"], row["zone"])
 
     def _chosen_corrections(self) -> list[RowMapping]:

@@ -6,6 +6,7 @@ from typing import Any
 from sqlalchemy import Connection, RowMapping, delete, insert, select, update
 
 from app.domain.fold import BoutFact, fold_closing, fold_run
+from app.domain.group_record import GroupRecord
 from app.domain.records import (
     BoutBegan,
     BoutEnded,
@@ -15,6 +16,7 @@ from app.domain.records import (
     RunHeader,
     SessionRated,
 )
+from app.run.group_journal import Opened, Written
 from app.store.conversions import (
     as_closing,
     course_columns,
@@ -26,6 +28,7 @@ from app.store.correction_rows import is_corrected
 from app.store.drawing import asked_of, begun_columns, begun_of, draw_run
 from app.store.encoding import encode
 from app.store.facts import Numbered, cut, folded_facts, last_folded, loose_facts
+from app.store.groups import write_group
 from app.store.link import Link
 from app.store.people import athlete_made
 from app.store.rows import (
@@ -42,7 +45,10 @@ from app.store.sums import sum_up
 
 
 class StoreJournal:
-    """Fills the port `app.run.journal.Journal`. `random_bytes` gives so many, for the names of new rows."""
+    """Fills the port `app.run.group_journal.GroupJournal`.
+
+    `random_bytes` gives so many, for the names of new rows.
+    """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes]) -> None:
         self._link = link
@@ -53,32 +59,18 @@ class StoreJournal:
 
         Raises StoreError when it cannot be kept, ValueError when another run has that name.
         """
-        plan = plan_columns(header)
-        prescription, bouts = prescription_columns(prescribed)
         with self._link.writing() as connection:
-            columns = {
-                "id": header.run_id,
-                "athlete_id": athlete_made(connection, header.athlete, header.started_at, self._random_bytes),
-                "plan_hash": plan["hash"],
-                "prescription_hash": prescription["hash"],
-                "started_at": header.started_at,
-                "zone": header.zone,
-                "invented": header.invented,
-            }
-            same_name = select(RunRow.__table__).where(RunRow.id == header.run_id)
-            known = connection.execute(same_name).mappings().first()
-            if known is not None:
-                if dict(known) != columns and _as_corrected(connection, known) != columns:
-                    raise ValueError(f"run {header.run_id} is written down already, and is another")
-                return
-            if connection.execute(select(PlanRow.hash).where(PlanRow.hash == plan["hash"])).first() is None:
-                connection.execute(insert(PlanRow), plan)
-            known_hash = select(PrescriptionRow.hash).where(PrescriptionRow.hash == prescription["hash"])
-            if connection.execute(known_hash).first() is None:
-                connection.execute(insert(PrescriptionRow), prescription)
-                if bouts:
-                    connection.execute(insert(PrescribedBoutRow), bouts)
-            connection.execute(insert(RunRow), columns)
+            self._open(connection, header, prescribed)
+
+    def open_group(self, group: GroupRecord, runs: Sequence[Opened]) -> None:
+        """Write down that a group session exists, and runs of it; the same again changes nothing.
+
+        Raises StoreError when they cannot be kept, ValueError when another has the name of one.
+        """
+        with self._link.writing() as connection:
+            write_group(connection, group, self._random_bytes)
+            for header, prescribed in runs:
+                self._open(connection, header, prescribed)
 
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         """Write down facts in order, numbered from `first_number`; a number written before is left as it is.
@@ -86,14 +78,49 @@ class StoreJournal:
         Raises StoreError when they cannot be kept, and then none of them is; ValueError when a fact before
         them is missing.
         """
+        self.append_all([(run_id, first_number, facts)])
+
+    def append_all(self, written: Sequence[Written]) -> None:
+        """Write down facts of several runs in one transaction; of each holds what is said of `append`."""
         with self._link.writing() as connection:
-            loose = loose_facts(connection, self._link.path, run_id)
-            last = loose[-1][0] if loose else last_folded(connection, run_id)
-            if facts and first_number > last + 1:
-                raise ValueError(f"the fact after number {last} of run {run_id} is missing")
-            new = [(number, fact) for number, fact in enumerate(facts, first_number) if number > last]
-            if new:
-                _Addition(connection, self._link, run_id, loose, new).write()
+            for run_id, first_number, facts in written:
+                self._append(connection, run_id, first_number, facts)
+
+    def _open(self, connection: Connection, header: RunHeader, prescribed: Sequence[BoutPrescribed]) -> None:
+        plan = plan_columns(header)
+        prescription, bouts = prescription_columns(prescribed)
+        columns = {
+            "id": header.run_id,
+            "athlete_id": athlete_made(connection, header.athlete, header.started_at, self._random_bytes),
+            "plan_hash": plan["hash"],
+            "prescription_hash": prescription["hash"],
+            "started_at": header.started_at,
+            "zone": header.zone,
+            "invented": header.invented,
+        }
+        same_name = select(RunRow.__table__).where(RunRow.id == header.run_id)
+        known = connection.execute(same_name).mappings().first()
+        if known is not None:
+            if dict(known) != columns and _as_corrected(connection, known) != columns:
+                raise ValueError(f"run {header.run_id} is written down already, and is another")
+            return
+        if connection.execute(select(PlanRow.hash).where(PlanRow.hash == plan["hash"])).first() is None:
+            connection.execute(insert(PlanRow), plan)
+        known_hash = select(PrescriptionRow.hash).where(PrescriptionRow.hash == prescription["hash"])
+        if connection.execute(known_hash).first() is None:
+            connection.execute(insert(PrescriptionRow), prescription)
+            if bouts:
+                connection.execute(insert(PrescribedBoutRow), bouts)
+        connection.execute(insert(RunRow), columns)
+
+    def _append(self, connection: Connection, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
+        loose = loose_facts(connection, self._link.path, run_id)
+        last = loose[-1][0] if loose else last_folded(connection, run_id)
+        if facts and first_number > last + 1:
+            raise ValueError(f"the fact after number {last} of run {run_id} is missing")
+        new = [(number, fact) for number, fact in enumerate(facts, first_number) if number > last]
+        if new:
+            _Addition(connection, self._link, run_id, loose, new).write()
 
 
 class _Addition:

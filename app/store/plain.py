@@ -8,9 +8,11 @@ from sqlalchemy import RowMapping
 
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_groups import GROUP_MEMBERS, GROUP_SESSIONS
 from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, PLANS, PRESCRIBED, RUNS
 from app.domain.values import Day, Digest, Moment, Plain, Row, day_of, moment_of, moment_text
+from app.store.group_rows import GroupMemberRow, GroupSessionRow
 from app.store.later_rows import CorrectionRow, DeviceRow, NoteRow, RatingRow, ReadinessRow, ResultRow
 from app.store.planned_rows import PlannedChangeRow, PlannedRow
 from app.store.rows import AthleteRow, PlanRow, PrescribedBoutRow, RunRow
@@ -31,6 +33,8 @@ HELD: dict[str, type[StoredRow]] = {
     NOTES.name: NoteRow,
     PLANNED.name: PlannedRow,
     PLANNED_CHANGES.name: PlannedChangeRow,
+    GROUP_SESSIONS.name: GroupSessionRow,
+    GROUP_MEMBERS.name: GroupMemberRow,
     CORRECTIONS.name: CorrectionRow,
 }
 """The rows that stand as they are in a table of the database."""
@@ -42,6 +46,7 @@ _STORED_AS = {
     "plan": "plan_hash",
     "prescription": "prescription_hash",
     "planned": "planned_id",
+    "group": "group_id",
 }
 _DRAWN_ELSEWHERE = {(RUNS.name, "imported")}
 _STAND_IN = re.compile(r"Athlete [0-9a-f]{6}")

@@ -15,6 +15,7 @@ from app.store.conversions import as_header, as_prescribed, as_summary
 from app.store.correction_rows import corrections_about
 from app.store.drawing import all_facts, run_as_corrected
 from app.store.exchange_rows import ImportedRow
+from app.store.groups import OF_A_GROUP
 from app.store.link import Link
 from app.store.rows import (
     AthleteRow,
@@ -88,10 +89,10 @@ class Queries:
         return as_header(found)
 
     def unfinished_runs(self) -> tuple[RunHeader, ...]:
-        """The runs that were led, began and have no end, the latest first."""
+        """The runs that were led alone, began and have no end, the latest first."""
         query = (
             _headers()
-            .where(RunCourseRow.run_id.is_not(None), RunCourseRow.outcome.is_(None), ~_IMPORTED)
+            .where(RunCourseRow.run_id.is_not(None), RunCourseRow.outcome.is_(None), ~_IMPORTED, ~OF_A_GROUP)
             .order_by(RunCourseRow.started_at.desc(), RunRow.id.desc())
         )
         with self._link.reading() as connection:

@@ -5,9 +5,10 @@ from pathlib import Path
 from typing import Protocol
 
 from app.domain.errors import StoreError
-from app.run.journal import Journal
+from app.domain.group_record import GroupRecord
+from app.run.group_journal import GroupJournal
 from app.store.side_file import left_over, put_aside
-from app.store.side_lines import KeptRun, read_lines
+from app.store.side_lines import KeptRun, read_groups, read_lines
 
 UNREAD = "Some of what a session had kept beside the record cannot be read. It was left where it is: {path}."
 
@@ -33,7 +34,7 @@ class Base(Protocol):
         """Where it is."""
 
     @property
-    def journal(self) -> Journal:
+    def journal(self) -> GroupJournal:
         """What writes into it."""
 
     def holds_run(self, run_id: str) -> bool:
@@ -53,7 +54,8 @@ def take_in(database: Base, folder: Path) -> TakenIn:
             data = path.read_bytes()
             runs, bad = read_lines(data)
             cut_off = bool(data) and not data.endswith(b"\n")
-            placed = [_place(database, run) for run in runs.values()]
+            placed = [_place_group(database, group) for group in read_groups(data)]
+            placed += [_place(database, run) for run in runs.values()]
             if all(placed) and bad <= cut_off:
                 path.unlink(missing_ok=True)
                 taken += 1
@@ -65,6 +67,15 @@ def take_in(database: Base, folder: Path) -> TakenIn:
             "and written; it is tried again at the next start."
         ) from error
     return TakenIn(taken, tuple(unread))
+
+
+def _place_group(database: Base, group: GroupRecord) -> bool:
+    """Write a group session down; whether it could be placed."""
+    try:
+        database.journal.open_group(group, ())
+    except ValueError:
+        return False
+    return True
 
 
 def _place(database: Base, run: KeptRun) -> bool:

@@ -3,12 +3,14 @@
 import json
 from base64 import b64decode, b64encode
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import asdict, dataclass, field, fields
+from dataclasses import asdict, dataclass, field, fields, replace
 from datetime import datetime
 from typing import Any
 from zlib import crc32
 
 from app.domain.dose import DoseKind
+from app.domain.group_record import GroupMember, GroupRecord
+from app.domain.grouping import Form
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutPrescribed, Fact, RunHeader
 from app.store.encoding import decode, encode
@@ -55,6 +57,25 @@ def facts_line(run_id: str, first_number: int, facts: Sequence[Fact]) -> bytes:
     return _line({"run_id": run_id, "first": first_number, "facts": body})
 
 
+def group_line(group: GroupRecord) -> bytes:
+    """The line that says that a group session exists, and who was to come to it."""
+    return _line({"group": {**asdict(group), "started_at": group.started_at.isoformat()}})
+
+
+def read_groups(data: bytes) -> tuple[GroupRecord, ...]:
+    """The group sessions that some lines tell of, each as it was last told."""
+    found: dict[str, GroupRecord] = {}
+    for line in data.split(b"\n"):
+        try:
+            said = _checked(line)
+            if "group" in said:
+                group = _group(said["group"])
+                found[group.group_id] = group
+        except (ValueError, KeyError, TypeError, AttributeError):
+            continue
+    return tuple(found.values())
+
+
 def read_lines(data: bytes) -> tuple[dict[str, KeptRun], int]:
     """The runs that some lines tell of, by UUID, and how many lines could not be read.
 
@@ -78,6 +99,9 @@ def lines_without(data: bytes, runs: Collection[str], athletes: Collection[str])
     for line in data.split(b"\n"):
         try:
             said = _checked(line)
+            if "group" in said:
+                left.append(_group_without(said["group"], gone, athletes))
+                continue
             if "run" in said and said["run"]["athlete"] in athletes:
                 gone.add(said["run"]["run_id"])
             run_id = said["run"]["run_id"] if "run" in said else said["run_id"]
@@ -88,8 +112,17 @@ def lines_without(data: bytes, runs: Collection[str], athletes: Collection[str])
     return b"".join(left)
 
 
+def _group_without(said: dict[str, Any], runs: Collection[str], athletes: Collection[str]) -> bytes:
+    """The line of a group session without those members."""
+    group = _group(said)
+    others = [each for each in group.members if each.athlete not in athletes and each.run_id not in runs]
+    return group_line(replace(group, members=tuple(others))) if others else b""
+
+
 def _take(runs: dict[str, KeptRun], said: dict[str, Any]) -> None:
-    if "run" in said:
+    if "group" in said:
+        _group(said["group"])
+    elif "run" in said:
         header = _header(said["run"])
         prescribed = tuple(_bout(bout) for bout in said["prescribed"])
         run = runs.setdefault(header.run_id, KeptRun(header.run_id))
@@ -119,6 +152,12 @@ def _canonical(said: object) -> str:
 
 def _header(said: dict[str, Any]) -> RunHeader:
     return RunHeader(**{**said, "started_at": datetime.fromisoformat(said["started_at"])})
+
+
+def _group(said: dict[str, Any]) -> GroupRecord:
+    members = tuple(GroupMember(**member) for member in said["members"])
+    started_at = datetime.fromisoformat(said["started_at"])
+    return GroupRecord(**{**said, "form": Form(said["form"]), "started_at": started_at, "members": members})
 
 
 def _bout(said: dict[str, Any]) -> BoutPrescribed:

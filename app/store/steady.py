@@ -1,13 +1,14 @@
 """A journal that goes on when the disk does not: what the database will not take waits beside it."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Protocol
 
 from app.domain.errors import StoreError
+from app.domain.group_record import GroupRecord
 from app.domain.records import BoutPrescribed, Fact, RunHeader
-from app.run.journal import Journal
+from app.run.group_journal import GroupJournal, Opened, Written
 from app.store.side_file import SideFile
-from app.store.side_lines import KeptRun, facts_line, run_line
+from app.store.side_lines import KeptRun, facts_line, group_line, run_line
 
 KEPT_BESIDE = (
     "{trouble} The session goes on: what is done is kept in a file beside, and saved as soon as it can be."
@@ -26,7 +27,7 @@ class Base(Protocol):
     """The database as far as this needs it."""
 
     @property
-    def journal(self) -> Journal:
+    def journal(self) -> GroupJournal:
         """What writes into it; its calls raise StoreError."""
 
     def renew(self, wait_s: float) -> None:
@@ -37,7 +38,7 @@ class Base(Protocol):
 
 
 class SteadyJournal:
-    """Fills the port `app.run.journal.Journal`, and never raises StoreError.
+    """Fills the port `app.run.group_journal.GroupJournal`, and never raises StoreError.
 
     `tell` gets a sentence when something cannot be saved, another when that changes, and None once all is
     saved. `side` is None where there is no place for a side file. For one thread at a time.
@@ -49,6 +50,7 @@ class SteadyJournal:
         self._tell = tell
         self._runs: dict[str, KeptRun] = {}
         self._unsaved: dict[str, None] = {}
+        self._unsaved_groups: dict[str, GroupRecord] = {}
         self._beside = True
         self._told: str | None = None
         base.wait(PATIENCE_S)
@@ -56,7 +58,7 @@ class SteadyJournal:
     @property
     def unsaved(self) -> bool:
         """Whether anything waits for the database."""
-        return bool(self._unsaved)
+        return bool(self._unsaved or self._unsaved_groups)
 
     def recall(self, header: RunHeader, prescribed: Sequence[BoutPrescribed], facts: Sequence[Fact]) -> None:
         """Tell of a run that is in the database already and is about to go on."""
@@ -65,21 +67,42 @@ class SteadyJournal:
     def open_run(self, header: RunHeader, prescribed: Sequence[BoutPrescribed]) -> None:
         """Write down that a run exists."""
         self._remember(header.run_id, header, prescribed)
-        line = run_line(header, prescribed) if self._unsaved else b""
-        self._save(header.run_id, lambda journal: journal.open_run(header, prescribed), line)
+        line = run_line(header, prescribed) if self.unsaved else b""
+        self._save({header.run_id: line}, lambda journal: journal.open_run(header, prescribed))
 
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         """Write down facts, as the port says. Raises ValueError when a fact before them is missing."""
-        self._remember(run_id).add(first_number, facts)
-        line = facts_line(run_id, first_number, facts) if self._unsaved else b""
-        self._save(run_id, lambda journal: journal.append(run_id, first_number, facts), line)
+        self.append_all([(run_id, first_number, facts)])
+
+    def open_group(self, group: GroupRecord, runs: Sequence[Opened]) -> None:
+        """Write down that a group session exists, and runs of it."""
+        for header, prescribed in runs:
+            self._remember(header.run_id, header, prescribed)
+        if self.unsaved:
+            self._keep_group(group, runs)
+            self.mend()
+            return
+        try:
+            self._base.journal.open_group(group, runs)
+        except StoreError as trouble:
+            self._keep_group(group, runs)
+            self._say(trouble)
+
+    def append_all(self, written: Sequence[Written]) -> None:
+        """Write down facts of several runs. Raises ValueError when a fact before those of one is missing."""
+        for run_id, first_number, facts in written:
+            self._remember(run_id).add(first_number, facts)
+        lines = {each[0]: facts_line(*each) if self.unsaved else b"" for each in written}
+        self._save(lines, lambda journal: journal.append_all(written))
 
     def mend(self) -> bool:
         """Try to save what waits; whether all is saved."""
-        if not self._unsaved:
+        if not self.unsaved:
             return True
         try:
             self._base.renew(IMPATIENCE_S)
+            for group in self._unsaved_groups.values():
+                self._base.journal.open_group(group, ())
             for run_id in tuple(self._unsaved):
                 self._put(self._runs[run_id])
             self._base.wait(PATIENCE_S)
@@ -89,6 +112,7 @@ class SteadyJournal:
             self._say(trouble)
             return False
         self._unsaved.clear()
+        self._unsaved_groups.clear()
         self._clear_side()
         self._tell_once(None)
         return True
@@ -103,30 +127,36 @@ class SteadyJournal:
         if self._side is not None:
             self._side.close()
 
-    def _save(self, run_id: str, write: Callable[[Journal], None], line: bytes) -> None:
-        if self._unsaved:
-            self._wait(run_id, line)
+    def _save(self, lines: Mapping[str, bytes], write: Callable[[GroupJournal], None]) -> None:
+        """Write into the database; `lines` say the same by run, for when something waits already."""
+        if self.unsaved:
+            self._wait(lines)
             self.mend()
             return
         try:
             write(self._base.journal)
         except StoreError as trouble:
-            self._unsaved[run_id] = None
+            self._unsaved.update(dict.fromkeys(lines))
             self._keep_beside()
             self._say(trouble)
 
-    def _wait(self, run_id: str, line: bytes) -> None:
-        """Keep one more thing beside; everything where its run did not wait yet, or that failed before."""
-        new = run_id not in self._unsaved
-        self._unsaved[run_id] = None
+    def _wait(self, lines: Mapping[str, bytes]) -> None:
+        """Keep more things beside; everything where a run did not wait yet, or that failed before."""
+        new = not lines.keys() <= self._unsaved.keys()
+        self._unsaved.update(dict.fromkeys(lines))
         if new or not self._beside:
             self._keep_beside()
         else:
-            self._write_beside([line])
+            self._write_beside(tuple(lines.values()))
+
+    def _keep_group(self, group: GroupRecord, runs: Sequence[Opened]) -> None:
+        self._unsaved_groups[group.group_id] = group
+        self._unsaved.update({header.run_id: None for header, _ in runs})
+        self._keep_beside()
 
     def _keep_beside(self) -> None:
         """Write all that waits into the side file, each run from its beginning: doubling does no harm."""
-        lines: list[bytes] = []
+        lines = [group_line(group) for group in self._unsaved_groups.values()]
         for run_id in self._unsaved:
             run = self._runs[run_id]
             lines += [] if run.header is None else [run_line(run.header, run.prescribed)]

@@ -17,6 +17,7 @@ from app.domain.corrections import Conflict, history
 from app.domain.errors import PackError
 from app.domain.table import Table
 from app.domain.tables_beside_runs import CORRECTIONS, DEVICES, NOTES, RATINGS, READINESS, RESULTS
+from app.domain.tables_of_groups import GROUP_MEMBERS, GROUP_SESSIONS
 from app.domain.tables_of_planning import PLANNED, PLANNED_CHANGES
 from app.domain.tables_of_runs import ATHLETES, PLANS, RUNS
 from app.domain.values import Row
@@ -31,7 +32,18 @@ from app.store.plain import HELD, LEFT_OUT, is_stand_in, stand_in, stored_column
 from app.store.rows import AthleteRow, PrescribedBoutRow, PrescriptionRow
 from app.store.taking_courses import take_courses
 
-_BESIDE = (DEVICES, READINESS, RATINGS, RESULTS, NOTES, PLANNED, PLANNED_CHANGES, CORRECTIONS)
+_BESIDE = (
+    DEVICES,
+    READINESS,
+    RATINGS,
+    RESULTS,
+    NOTES,
+    PLANNED,
+    PLANNED_CHANGES,
+    GROUP_SESSIONS,
+    GROUP_MEMBERS,
+    CORRECTIONS,
+)
 _OF_A_PERSON = ("short_name", "consent_on", "consent_scope")
 
 

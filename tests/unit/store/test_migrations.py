@@ -17,6 +17,7 @@ from sqlalchemy import create_engine, text
 from app.domain.errors import StoreError
 from app.store import migration
 from app.store.exchange_rows import ErasedRow
+from app.store.group_rows import GroupMemberRow
 from app.store.later_rows import CorrectionRow
 from app.store.link import Link
 from app.store.migration import SCRIPTS, migrate
@@ -35,7 +36,7 @@ def link(tmp_path: Path) -> Iterator[Link]:
     opened.close()
 
 
-for beside in (CorrectionRow, ErasedRow, PlannedRow):
+for beside in (CorrectionRow, ErasedRow, GroupMemberRow, PlannedRow):
     assert beside.metadata is Row.metadata, "the tables of all modules make the schema"
 
 
@@ -134,6 +135,7 @@ def test_revision_0004_adds_what_is_planned_and_keeps_what_was_there(link: Link)
         before = {table: rows_of(raw, table) for table in _MADE_ANEW}
     raw.close()
     migrate(link, 4)
+    migrate(link)  # sums are drawn at the last step, whichever that is
     with sqlite3.connect(link.path) as raw:
         raw.execute("PRAGMA foreign_keys = ON")
         for table, rows in before.items():
@@ -145,6 +147,24 @@ def test_revision_0004_adds_what_is_planned_and_keeps_what_was_there(link: Link)
             raw.execute(
                 "INSERT INTO planned VALUES (x'03', x'0d', 'T', '2026-01-05', NULL, NULL, NULL, 0, 'UTC')"
             )
+    raw.close()
+
+
+def test_revision_0005_adds_groups_and_keeps_what_was_there(link: Link) -> None:
+    migrate(link, 4)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("INSERT INTO athlete VALUES (x'0a', 'Ines', NULL, NULL, NULL)")
+    raw.close()
+    migrate(link, 5)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("PRAGMA foreign_keys = ON")
+        assert raw.execute("SELECT id, name FROM athlete").fetchall() == [(b"\x0a", "Ines")]
+        raw.execute("INSERT INTO group_session VALUES (x'01', 'waves', '{}', 0, 'UTC')")
+        member = "INSERT INTO group_member VALUES (x'02', x'{}', x'{}', x'07', 0, '{{}}', 0, 'UTC')"
+        raw.execute(member.format("01", "0a"))
+        for group, athlete in (("03", "0a"), ("01", "0b")):
+            with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
+                raw.execute(member.format(group, athlete).replace("x'02'", "x'04'"))
     raw.close()
 
 
