@@ -12,6 +12,7 @@ from app.domain.correctable import Subject, Value
 from app.domain.corrections import Change, Correction, Target
 from app.domain.keeping import Device, DeviceKind, Note, Rating, RatingKind, Result
 from app.domain.plan import Side
+from app.domain.planned import PlannedSession
 from app.domain.readiness import Readiness
 from app.domain.records import Fact, RunEnded, RunOutcome
 from app.store.answers import Kept
@@ -48,6 +49,17 @@ class Laptop:
         with self.open() as record:
             for thing in things:
                 record.answers.keep(thing)
+
+    def plan(self, run: Invented, number: int = 1, reason: str = "at school") -> None:
+        """Plan the session of a run for three weeks, and excuse the second."""
+        header = run.header
+        name, day = f"0190163d-8694-7000-9000-{number:012d}", header.started_at.date()
+        session = PlannedSession(
+            name, header.athlete, header.plan_title, day, header.started_at, LISBON, None, day + timedelta(14)
+        )
+        with self.open() as record:
+            record.planned.keep(session)
+            record.planned.excuse(name, day + timedelta(7), reason, header.started_at, LISBON)
 
     def correct(self, target: Target, field: str, after: Value, who: str, minutes: int = 0) -> Correction:
         """Set something right."""

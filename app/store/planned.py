@@ -7,8 +7,9 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, RowMapping, Select, and_, func, insert, or_, select
 
+from app.analysis.local_time import known_zone
 from app.domain.errors import StoreError
-from app.domain.planned import ChangeKind, PlannedChange, PlannedSession
+from app.domain.planned import ChangeKind, Occurrence, PlannedChange, PlannedSession, next_after
 from app.store.link import Link
 from app.store.people import RandomBytes, athlete_made, new_name
 from app.store.planned_rows import PlannedChangeRow, PlannedRow
@@ -70,6 +71,23 @@ class Planned:
         """What is planned for an athlete, for everybody where none is named, and what became of it."""
         with self._link.reading() as connection:
             return read_planning(connection, athlete)
+
+    def next_of(self, athlete: str, now: datetime) -> Occurrence | None:
+        """The next planned session of an athlete at a moment, by the clock of the place it is planned for.
+
+        None where nothing is planned; what is excused is passed over.
+        """
+        planned, changes = self.of(athlete)
+        found = []
+        for zone in {session.zone for session in planned}:
+            here = now.astimezone(known_zone(zone))
+            there = [session for session in planned if session.zone == zone]
+            occurrence = next_after(there, changes, here.date(), here.time())
+            if occurrence is not None:
+                clock = occurrence.planned.clock or time.max
+                at = datetime.combine(occurrence.day, clock, known_zone(zone))
+                found.append((at.timestamp(), occurrence.planned.id, occurrence))
+        return min(found)[-1] if found else None
 
     def _change(self, planned_id: str, word: "_Word", at: datetime, zone: str) -> PlannedChange:
         with self._link.writing() as connection:

@@ -21,6 +21,7 @@ _FITS = {
     "BLOB": bytes,
     "VARCHAR": str,
     "TEXT": str,
+    "DATE": str,
     "INTEGER": int,
     "BIGINT": int,
     "BOOLEAN": int,

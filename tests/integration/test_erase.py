@@ -72,6 +72,8 @@ def season(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Laptop:
     record.lead([SHARED])
     record.keep(*(replace(thing, text=NOTE) if isinstance(thing, Note) else thing for thing in beside([OWN])))
     record.keep(*beside(OTHERS, 2))
+    record.plan(OWN, 1, f"{PLACE} is swollen")
+    record.plan(OTHERS[0], 2)
     whose = Target(Subject.ATHLETE, record.athlete(NAME))
     record.correct(whose, "short_name", NICKNAME, NAME)
     record.correct(of_bout(OWN), "note", f"{NOTE}, {PLACE}", NAME, 1)
@@ -147,6 +149,7 @@ def test_everybody_else_keeps_all_of_theirs(season: Laptop, capsys: pytest.Captu
         (correction,) = record.corrections.history_of(OTHERS[0].header.run_id).corrections
         assert correction.change.who == "left out"
         assert [held.thing.text for held in record.answers.notes_of(OTHERS[0].header.athlete)]
+        assert [each.athlete for each in record.planned.of()[0]] == [OTHERS[0].header.athlete]
         assert len(record.answers.devices()) == 1
 
 

@@ -45,6 +45,7 @@ def packs(tmp_path_factory: pytest.TempPathFactory) -> list[Path]:
     desk.unpack(made[0])
     one.lead([SECOND])
     one.keep(*beside(RUNS))
+    one.plan(FIRST)
     one.correct(of_bout(FIRST), "pain", 2, "Ines")
     made.append(one.pack("later.pwpack"))
     made.append(one.pack("nameless.pwpack", Wanted(names=False)))
@@ -237,3 +238,13 @@ def test_a_name_goes_before_none_and_of_two_names_the_first_by_its_letters_in_an
         desk.unpack(order[2])
         with desk.open() as record:
             assert record.queries.athletes() == ("Aaron",)
+
+
+def test_what_is_planned_is_handed_on_with_what_became_of_it(tmp_path: Path) -> None:
+    one, other = laptop(tmp_path, "one", 1), laptop(tmp_path, "other", 2)
+    one.plan(FIRST)
+    other.unpack(one.pack("planned.pwpack"), one.pack("again.pwpack"))
+    with one.open() as here, other.open() as there:
+        planned, changes = here.planned.of()
+        assert there.planned.of() == (planned, changes)
+    assert (len(planned), len(changes)) == (1, 1)

@@ -58,6 +58,24 @@ def test_words_about_a_session_are_added_and_the_last_of_a_day_holds(database: D
     assert all(each.athlete == "Ines" for each in changes)
 
 
+def test_the_next_session_is_that_of_the_clock_where_it_is_planned(database: Database) -> None:
+    assert database.planned.next_of("Ines", AT) is None
+    database.planned.keep(SESSION)
+    far = replace(SESSION, id=ID.replace("0190", "0191"), zone="Pacific/Auckland", until=None)
+    database.planned.keep(far)
+    # 18:30 in Auckland, on summer time, is 05:30 UTC; in Lisbon, on summer time, it is 17:30 UTC.
+    for at, expected in (
+        (datetime(2026, 10, 20, 5, 29, tzinfo=UTC), (far, DAY)),
+        (datetime(2026, 10, 20, 5, 31, tzinfo=UTC), (SESSION, DAY)),
+        (datetime(2026, 10, 20, 17, 29, tzinfo=UTC), (SESSION, DAY)),
+        (datetime(2026, 10, 20, 17, 31, tzinfo=UTC), (SESSION, date(2026, 10, 27))),
+    ):
+        found = database.planned.next_of("Ines", at)
+        assert found is not None
+        assert (found.planned, found.day) == expected
+    assert database.planned.next_of("Ines", datetime(2026, 11, 11, tzinfo=UTC)) is None
+
+
 def test_what_is_not_planned_cannot_be_excused_and_a_blank_reason_is_none(database: Database) -> None:
     with pytest.raises(StoreError, match="not in the record any more"):
         database.planned.end(ID, DAY, AT, "UTC")
