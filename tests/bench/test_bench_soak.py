@@ -33,7 +33,7 @@ from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.profile import ProfileView
 
 SECONDS = float(os.environ.get("PACEWRIGHT_SOAK_S", "1800"))
-WARM_UP_S = 15.0
+WARM_UP_S = 60.0
 KEY_EVERY_MS = 2_300
 LIMITS = "interval 33 ms, paint p99 4 ms, processor 15 %, memory 5 MB, key 33 ms"
 
