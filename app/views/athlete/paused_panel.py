@@ -24,24 +24,24 @@ from app.views.athlete.bout_card import OVER_LIMIT
 from app.views.athlete.wording import paused_line
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.translation import tr
+from app.views.translation import message, tr
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 REASONS: dict[PauseReason, str] = {
-    PauseReason.ASKED: "Paused",
-    PauseReason.INTERRUPTED: "Interrupted",
+    PauseReason.ASKED: message("Paused"),
+    PauseReason.INTERRUPTED: message("Interrupted"),
 }
 WHY: dict[PauseReason, str] = {
     PauseReason.ASKED: "",
-    PauseReason.INTERRUPTED: "The computer slept or was busy, so the session waited for you.",
+    PauseReason.INTERRUPTED: message("The computer slept or was busy, so the session waited for you."),
 }
 SKIP_WORDS: tuple[tuple[str, SkipReason], ...] = (
-    ("1  pain", SkipReason.PAIN),
-    ("2  equipment", SkipReason.EQUIPMENT),
-    ("3  time", SkipReason.TIME),
-    ("4  something else", SkipReason.OTHER),
+    (message("1  pain"), SkipReason.PAIN),
+    (message("2  equipment"), SkipReason.EQUIPMENT),
+    (message("3  time"), SkipReason.TIME),
+    (message("4  something else"), SkipReason.OTHER),
 )
 
 
@@ -84,8 +84,8 @@ class PausedPanel(QWidget):
         self._note.setFont(look.font(look.sizes.heading))
         self._note.setObjectName("note")
         self._note.setMaxLength(500)
-        self._note.setPlaceholderText("What happened, for your practitioner")
-        self._note.setAccessibleName("Note for your practitioner")
+        self._note.setPlaceholderText(tr("What happened, for your practitioner"))
+        self._note.setAccessibleName(tr("Note for your practitioner"))
         self._note.returnPressed.connect(self._leave_for_pain)
         self._choices = {
             Asking.NOTHING: self._pause_row(),
@@ -117,8 +117,8 @@ class PausedPanel(QWidget):
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show where the run stands."""
         reason = shown.pause or PauseReason.ASKED
-        say(self._title, REASONS[reason])
-        say(self._why, WHY[reason])
+        say(self._title, tr(REASONS[reason]))
+        say(self._why, tr(WHY[reason]) if WHY[reason] else "")
         say(self._where, paused_line(shown))
         say(self._question, self._question_text(shown))
         self._offer(shown)
@@ -148,7 +148,7 @@ class PausedPanel(QWidget):
             words = tr("Pain {pain}: {name} ends here. {caution}")
             return words.format(pain=self._hurt.pain, name=name, caution=tr(OVER_LIMIT))
         return {
-            Asking.STOP: "Stop the session here? Everything done so far is kept.",
+            Asking.STOP: tr("Stop the session here? Everything done so far is kept."),
             Asking.WHY: tr("Leave out what remains of {name}. Why?").format(name=shown.exercise.name),
             Asking.WHY_STAGE: tr("Leave out what remains of the stage {name}. Why?").format(
                 name=shown.stage.name
@@ -221,14 +221,14 @@ class PausedPanel(QWidget):
         look = self._look
         return _row(
             look,
-            strong_button(look, "Go on  (Space)", partial(self._act, Resume())),
-            quiet_button(look, "Yes, stop here  (S)", partial(self._act, Stop())),
+            strong_button(look, tr("Go on  (Space)"), partial(self._act, Resume())),
+            quiet_button(look, tr("Yes, stop here  (S)"), partial(self._act, Stop())),
         )
 
     def _skip_row(self) -> QWidget:
         look = self._look
-        reasons = [quiet_button(look, text, partial(self._skip, reason)) for text, reason in SKIP_WORDS]
-        return _row(look, *reasons, quiet_button(look, "keep it", partial(self.ask, Asking.NOTHING)))
+        reasons = [quiet_button(look, tr(text), partial(self._skip, reason)) for text, reason in SKIP_WORDS]
+        return _row(look, *reasons, quiet_button(look, tr("keep it"), partial(self.ask, Asking.NOTHING)))
 
     def _pain_row(self) -> QWidget:
         look = self._look
@@ -246,7 +246,7 @@ class PausedPanel(QWidget):
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
-        side = round(self._look.sizes.body * 3.2)
+        side = self._look.margin
         layout.setContentsMargins(side, side, side, side)
         layout.setSpacing(self._look.sizes.body)
         for part in (self._title, self._why, self._where):
