@@ -161,7 +161,7 @@ def _reaches_out(part: QWidget) -> bool:
 
 def _overlaps(parts: list[QWidget], page: QWidget) -> Iterator[str]:
     """Siblings that lie over one another, and words over words wherever they stand."""
-    places = [(part, _seen(part, page)) for part in parts]
+    places = [(part, seen(part, page)) for part in parts]
     for (one, place), (other, beside) in combinations(places, 2):
         related = one.parentWidget() is other.parentWidget()
         worded = isinstance(one, WORDED) and isinstance(other, WORDED)
@@ -172,7 +172,7 @@ def _overlaps(parts: list[QWidget], page: QWidget) -> Iterator[str]:
             yield f"{named(one)} lies over {named(other)} by {_size(common.size())}"
 
 
-def _seen(part: QWidget, page: QWidget) -> QRect:
+def seen(part: QWidget, page: QWidget) -> QRect:
     """The part of a widget that is seen, in the page's coordinates."""
     place = QRect(part.mapTo(page, QPoint(0, 0)), part.size())
     above = part.parentWidget()

@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from app.planfile.screen_settings import ScreenSettings
 from app.views.contrast import contrast
-from tests.fitting import misfits, nameless
+from tests.fitting import misfits, nameless, seen
 from tests.pages import PAGES, Shown, opened
 from tests.pairwise import pairwise
 
@@ -48,9 +48,10 @@ def faint(page: QWidget, picture: QPixmap) -> list[str]:
     for part in page.findChildren(QLabel):
         if not (part.isVisibleTo(page) and part.text() and part.isEnabled()):
             continue
-        corner = part.mapTo(page, part.rect().topLeft())
-        if not page.rect().contains(corner):
+        place = seen(part, page)
+        if place.size() != part.size() or not page.rect().contains(place):
             continue
+        corner = place.topLeft()
         behind = image.pixelColor(round(corner.x() * ratio), round(corner.y() * ratio)).name()
         words = part.palette().color(part.foregroundRole()).name()
         if contrast(words, behind) < READ_RATIO:

@@ -15,15 +15,14 @@ from app.views.athlete.wording import headline, next_line
 from app.views.athlete.work_buttons import WorkButtons
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import say
 from app.views.widgets.profile import ProfileView
 
 TWO_LINES = 2.6
 """Height of two lines of running text over the size of its letters: a long cue takes them."""
-MOST_FOR_NEXT = 0.4
-"""What comes next takes no more of the width than this: the coaching cue goes before it."""
+CUE_SHARE, NEXT_SHARE = 3, 2
+"""Parts of the width: the coaching cue goes before what comes next."""
 
 
 class WorkPanel(QWidget):
@@ -43,9 +42,8 @@ class WorkPanel(QWidget):
         self._cue = FittedLabel(look, pixels=look.sizes.title * 0.9, weight=Weight.SEMIBOLD)
         self._cue.setObjectName("coaching_cue")
         self._cue.setMinimumHeight(round(look.sizes.body * TWO_LINES))
-        self._next = ElidedLabel()
-        self._next.setFont(look.font(look.sizes.heading))
-        self._next.setStyleSheet(f"color: {look.scheme.quiet}")
+        self._next = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet, lines=2)
+        self._next.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -57,7 +55,6 @@ class WorkPanel(QWidget):
         """Let the headline grow and shrink with the window."""
         super().resizeEvent(event)
         self._headline.fit_window()
-        self._next.setMaximumWidth(round(self.width() * MOST_FOR_NEXT))
 
     def show_snapshot(self, shown: Snapshot) -> None:
         """Show a moment of the run."""
@@ -99,9 +96,9 @@ class WorkPanel(QWidget):
         row = QHBoxLayout()
         column.addLayout(row)
         column.addWidget(self._buttons)
-        row.addWidget(self._cue, 1)
+        row.addWidget(self._cue, CUE_SHARE)
         row.addSpacing(self._look.sizes.body)
-        row.addWidget(self._next)
+        row.addWidget(self._next, NEXT_SHARE)
         return foot
 
 

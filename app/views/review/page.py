@@ -55,7 +55,7 @@ class ReviewPage(QWidget):
         self._content: ReviewContent | None = None
         self.setAccessibleName(tr(TITLE))
         self.setAutoFillBackground(True)
-        self.title, self.subtitle = ElidedLabel(tr(TITLE)), ElidedLabel(least=50)
+        self.title, self.subtitle = ElidedLabel(tr(TITLE), least=12), ElidedLabel(least=50)
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.consent = ElidedLabel(least=12)
         self.consent.setForegroundRole(QPalette.ColorRole.PlaceholderText)

@@ -3,10 +3,14 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QWidget
 
 from app.views.lettering import Weight
 from app.views.theme import Look
+
+BEGIN_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignAbsolute | Qt.AlignmentFlag.AlignVCenter
+"""Where lines begin that run from right to left; Qt would go by the letters of each text alone."""
 
 
 def label(
@@ -24,6 +28,8 @@ def label(
     made.setFont(look.font(look.sizes.body if pixels is None else pixels, weight))
     made.setWordWrap(wrap)
     made.setStyleSheet(f"color: {colour or look.scheme.ink}")
+    if QGuiApplication.layoutDirection() is Qt.LayoutDirection.RightToLeft:
+        made.setAlignment(BEGIN_RIGHT)
     return made
 
 

@@ -28,7 +28,7 @@ from PySide6.QtWidgets import (
 from app.views.lettering import Weight
 from app.views.theme import Look, Scheme
 from app.views.translation import tr
-from app.views.widgets.rows_model import Index, Role, RowsModel
+from app.views.widgets.rows_model import Column, Index, Role, RowsModel
 
 EDGE = 4
 PROBED_ROWS = 100
@@ -54,7 +54,9 @@ class RowDelegate(QStyledItemDelegate):
         painter.setPen(QPen(QColor(self._scheme.faint), 1))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
         if chosen and index.column() == 0:
-            painter.fillRect(QRect(rect.left(), rect.top(), EDGE, rect.height()), QColor(self._scheme.accent))
+            mirrored = option.direction is Qt.LayoutDirection.RightToLeft
+            begin = rect.right() - EDGE + 1 if mirrored else rect.left()
+            painter.fillRect(QRect(begin, rect.top(), EDGE, rect.height()), QColor(self._scheme.accent))
         if state & QStyle.StateFlag.State_HasFocus:
             painter.setPen(QPen(QColor(self._scheme.accent), 1))
             painter.drawRect(rect.adjusted(0, 0, -1, -1))
@@ -96,6 +98,7 @@ class RowsTable(QTableView):
         header.setMinimumSectionSize(LEAST_WIDTH // 2)
         self._padding = 0
         self._wished: list[int] = [LEAST_WIDTH] * len(model.columns)
+        self._titles = list(self._wished)
         for changed in (model.modelReset, model.layoutChanged):
             changed.connect(self._measure)
 
@@ -146,18 +149,15 @@ class RowsTable(QTableView):
     def _measure(self) -> None:
         """Find what width each column wishes, from its title and its first rows."""
         cells, titles = QFontMetricsF(self.font()), QFontMetricsF(self.horizontalHeader().font())
-        rows = self._rows.rows[:PROBED_ROWS]
+        rows, edge = self._rows.rows[:PROBED_ROWS], 2 * self._padding + SLACK
+        across = Qt.Orientation.Horizontal
+        self._titles = [
+            math.ceil(titles.horizontalAdvance(str(self._rows.headerData(section, across)))) + edge
+            for section in range(len(self._rows.columns))
+        ]
         self._wished = [
-            math.ceil(
-                max(
-                    titles.horizontalAdvance(str(self._rows.headerData(section, Qt.Orientation.Horizontal))),
-                    *(cells.horizontalAdvance(text) for text in {column.text(row) for row in rows}),
-                    0.0,
-                )
-            )
-            + 2 * self._padding
-            + SLACK
-            for section, column in enumerate(self._rows.columns)
+            max(title, *(math.ceil(cells.horizontalAdvance(text)) + edge for text in _texts(column, rows)), 0)
+            for title, column in zip(self._titles, self._rows.columns, strict=True)
         ]
         self._share()
 
@@ -166,7 +166,8 @@ class RowsTable(QTableView):
         room = self.viewport().width() - sum(self._wished)
         widths = dict(enumerate(self._wished))
         wished = [self._wished[section] for section in wide]
-        widths |= dict(zip(wide, shared(room + sum(wished), wished), strict=True))
+        least = max((self._titles[section] for section in wide), default=LEAST_WIDTH)
+        widths |= dict(zip(wide, shared(room + sum(wished), wished, least), strict=True))
         for section, width in widths.items():
             self.horizontalHeader().resizeSection(section, width)
 
@@ -179,15 +180,19 @@ class RowsTable(QTableView):
         return "\n".join("\t".join(line) for line in lines)
 
 
-def shared(room: int, wished: Sequence[int]) -> list[int]:
+def _texts(column: Column[Any], rows: Sequence[Any]) -> set[str]:
+    return {column.text(row) for row in rows}
+
+
+def shared(room: int, wished: Sequence[int], least: int = LEAST_WIDTH) -> list[int]:
     """Widths of columns that share a room: as wished where it suffices, what is over in equal parts.
 
-    Where it does not suffice the widest give way first. No column falls below LEAST_WIDTH.
+    Where it does not suffice the widest give way first. No column falls below `least` or LEAST_WIDTH.
     """
     widths = list(wished)
     left, open_ = room, len(widths)
     for place in sorted(range(len(widths)), key=lambda at: wished[at]):
-        widths[place] = max(min(wished[place], left // open_), LEAST_WIDTH)
+        widths[place] = max(min(wished[place], left // open_), least, LEAST_WIDTH)
         left, open_ = left - widths[place], open_ - 1
     over = max(left, 0) // max(len(widths), 1)
     return [width + over for width in widths]
