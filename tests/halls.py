@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import cycle, islice
 
 from app import wiring
 from app.domain.athlete import Athlete
@@ -14,7 +15,7 @@ from app.domain.plan import Plan
 from app.domain.records import Fact
 from app.run.room_intents import RoomIntent
 from app.run.sounding import NoSound
-from app.views.group.room_session import RoomSession
+from app.views.group.room_session import RoomSession, Told
 from tests.fakes import HandClock, RecordingSpeaker
 
 SWAP_MS = 15_000
@@ -25,12 +26,8 @@ def club(count: int) -> tuple[Athlete, ...]:
     """So many of the invented club, with more of the same first names where twelve are not enough."""
     roster = wiring.read_athletes(wiring.demo_folder() / "roster.toml")
     return tuple(
-        roster[number]
-        if number < len(roster)
-        else replace(
-            roster[number % len(roster)], name=f"{roster[number % len(roster)].name} {surname(number)}"
-        )
-        for number in range(count)
+        one if number < len(roster) else replace(one, name=f"{one.name} {surname(number)}")
+        for number, one in enumerate(islice(cycle(roster), count))
     )
 
 
@@ -60,9 +57,10 @@ class Hall:
         self.sound = NoSound()
         self.room = RoomSession(session, self.clock, RecordingSpeaker(), self.sound, self._write)
 
-    def _write(self, member: int, first: int, facts: Sequence[Fact]) -> None:
-        assert first == len(self.written[member])
-        self.written[member].extend(facts)
+    def _write(self, told: Sequence[Told]) -> None:
+        for member, first, facts in told:
+            assert first == len(self.written[member])
+            self.written[member].extend(facts)
 
     def do(self, *intents: RoomIntent) -> "Hall":
         for intent in intents:

@@ -19,6 +19,7 @@
 
     [screen]
     distance = 3.0            # metres from the screen to the eye
+    gym_distance = 10.0       # the same for the gym screen of a group
     presentation = false      # whether Review opens without pain, notes and the names of others
     ask_before = true         # whether a session is begun with questions about the day
 
@@ -57,6 +58,7 @@ LANGUAGES = ("en", "de", "es", "fr")
 MOST_LATENCY_MS = 1_000
 NEAREST_M, FARTHEST_M = Decimal("0.5"), Decimal(30)
 DEFAULT_DISTANCE_M = 3.0
+DEFAULT_GYM_DISTANCE_M = 10.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +74,7 @@ class Settings:
     mute: bool = False
     latency_ms: Mapping[str, int] = field(default_factory=dict)
     distance_m: float = DEFAULT_DISTANCE_M
+    gym_distance_m: float = DEFAULT_GYM_DISTANCE_M
     presentation: bool = False
     ask_before: bool = True
     screen: ScreenSettings = field(default_factory=ScreenSettings)
@@ -141,6 +144,7 @@ LATENCY = Table(
 SCREEN = Table(
     (
         Key("distance", Distance(), "Metres from the screen to the eye.", default=3.0),
+        Key("gym_distance", Distance(), "The same for the gym screen of a group.", default=10.0),
         Key("presentation", Switch(), "Review opens without pain, notes and names.", default=False),
         Key("ask_before", Switch(), "Ask about the day before a session.", default=True),
         *SCREEN_KEYS,
@@ -187,6 +191,7 @@ def _settings(values: Values) -> Settings:
         mute=sound.get("mute", False),
         latency_ms={row["device"]: row["ms"] for row in values.get("latency", ())},
         distance_m=screen.get("distance", DEFAULT_DISTANCE_M),
+        gym_distance_m=screen.get("gym_distance", DEFAULT_GYM_DISTANCE_M),
         presentation=screen.get("presentation", False),
         ask_before=screen.get("ask_before", True),
         screen=screen_settings(screen),

@@ -1,6 +1,6 @@
 """How the screens look: as a person chose, and where the choice is the system's, as that is set."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from PySide6.QtCore import QLocale, QObject, Qt, Signal
@@ -121,6 +121,11 @@ class Appearance(QObject):
     def training(self, window_height: int) -> Look:
         """The look of what is seen from afar."""
         return self._look(Place.TRAINING, training_scale(window_height, self._text))
+
+    def gym(self, window_height: int) -> Look:
+        """The look of the gym screen, seen from across the room; its letters follow the distance alone."""
+        scale = training_scale(window_height)
+        return replace(self._look(Place.TRAINING, scale), distance_m=self._settings.gym_distance_m, text=1.0)
 
     def desk(self, window_width: int) -> Look:
         """The look of what is read at the desk."""

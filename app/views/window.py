@@ -3,7 +3,6 @@
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QKeySequence, QPaintEvent, QResizeEvent
@@ -21,14 +20,11 @@ from app.views.before.page import BeforePage
 from app.views.house import House, Wish
 from app.views.leading import Leading
 from app.views.reviewing import Reviewing
+from app.views.rooms import Room, Rooms, as_widget
 from app.views.start_page import Offer, StartPage
 from app.views.theme import Look, palette
 from app.views.unfinished import Unfinished, latest_unfinished
 from app.views.worker import RecordKeeper
-
-if TYPE_CHECKING:
-    from app.views.screen.room import ScreenRoom
-    from app.views.sound.room import SoundRoom
 
 REBUILD_AFTER_MS = 120
 LEAST_WINDOW = QSize(480, 320)
@@ -84,8 +80,8 @@ class Window(QMainWindow):
         self._reviewing = Reviewing(house, self._keeper, self._leave_review)
         self._leading.under_way.connect(self._asking.close)
         self._page: AthletePage | BeforePage | None = None
-        self._sound: SoundRoom | None = None
-        self._screen: ScreenRoom | None = None
+        self._rooms = Rooms(house, self._keeper, self._appearance, self)
+        self._room: Room | None = None
         self._pages = Pages()
         self.setCentralWidget(self._pages)
         self._built_height = self.height()
@@ -174,11 +170,15 @@ class Window(QMainWindow):
 
     def open_sound(self) -> None:
         """Let the person choose how they are led by ear."""
-        self._or_say(self._enter_sound)
+        self._or_say(lambda: self._enter(self._rooms.sound))
 
     def open_screen(self) -> None:
         """Let the person choose how the screens look."""
-        self._or_say(self._enter_screen)
+        self._or_say(lambda: self._enter(self._rooms.screen))
+
+    def open_group(self) -> None:
+        """Let a coach lead a group."""
+        self._or_say(lambda: self._enter(self._rooms.group))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """F11 is full screen; Esc leaves it, then the review, which F8 makes fit to be shown to others.
@@ -206,8 +206,7 @@ class Window(QMainWindow):
             return
         self._closed = True
         try:
-            self._leave_sound()
-            self._leave_screen()
+            self._leave_room()
             self.leave_session()
         finally:
             self._appearance.end()
@@ -235,33 +234,18 @@ class Window(QMainWindow):
         self._pages.setCurrentWidget(room)
         room.setFocus()
 
-    def _enter_sound(self) -> None:
-        from app.views.sound.room import SoundRoom
+    def _enter(self, make: Callable[[], Room]) -> None:
+        self._leave_room()
+        self._room = make()
+        self._room.left.connect(self._leave_room)
+        self._show_room(as_widget(self._room))
 
-        self._sound = SoundRoom(self._look(), self._house)
-        self._sound.left.connect(self._leave_sound)
-        self._show_room(self._sound)
-
-    def _leave_sound(self) -> None:
-        room, self._sound = self._sound, None
+    def _leave_room(self) -> None:
+        room, self._room = self._room, None
         if room is not None:
             room.end()
             self._pages.setCurrentWidget(self._start)
-            self._drop(room)
-
-    def _enter_screen(self) -> None:
-        from app.views.screen.room import ScreenRoom
-
-        self._screen = ScreenRoom(self._appearance, self._house, self)
-        self._screen.left.connect(self._leave_screen)
-        self._show_room(self._screen)
-
-    def _leave_screen(self) -> None:
-        room, self._screen = self._screen, None
-        if room is not None:
-            room.end()
-            self._pages.setCurrentWidget(self._start)
-            self._drop(room)
+            self._drop(as_widget(room))
 
     def _leave_review(self) -> None:
         self._pages.setCurrentWidget(self._start)
@@ -344,6 +328,7 @@ class Window(QMainWindow):
         self.setPalette(palette(look.scheme))
         doors = (
             ("Review what was done", self.open_review),
+            ("Group", self.open_group),
             ("Sound", self.open_sound),
             ("Screen", self.open_screen),
         )

@@ -12,6 +12,8 @@ from app.domain.errors import PacewrightError
 from app.domain.records import BoutPrescribed, Fact, RunHeader
 
 if TYPE_CHECKING:
+    from app.domain.group_record import GroupRecord
+    from app.run.group_journal import Opened, Written
     from app.store.database import Database
     from app.store.steady import SteadyJournal
 
@@ -77,6 +79,14 @@ class RecordKeeper(QObject):
     def append(self, run_id: str, first_number: int, facts: Sequence[Fact]) -> None:
         """Write down what happened."""
         self._write(lambda steady: steady.append(run_id, first_number, facts))
+
+    def open_group(self, group: "GroupRecord", runs: "Sequence[Opened]") -> None:
+        """Write down that a group session exists, and runs of it."""
+        self._write(lambda steady: steady.open_group(group, runs))
+
+    def append_all(self, written: "Sequence[Written]") -> None:
+        """Write down what happened at one moment in several runs."""
+        self._write(lambda steady: steady.append_all(written))
 
     def recall(self, header: RunHeader, prescribed: Sequence[BoutPrescribed], facts: Sequence[Fact]) -> None:
         """Tell of a run in the record that is about to go on, so that all of it can be kept elsewhere."""

@@ -61,7 +61,7 @@ class Timed(QWidget):
 @pytest.mark.bench
 def test_twenty_four_tiles_at_1080p(qtbot: QtBot) -> None:
     session = group_session(Form.STATIONS, demo_plan(), club(24))
-    room = RoomSession(session, MonotonicClock(), SilentSpeaker(), NoSound(), lambda _m, _f, _facts: None)
+    room = RoomSession(session, MonotonicClock(), SilentSpeaker(), NoSound(), lambda _told: None)
     look = Look(choose(Place.TRAINING), "Inter", training_scale(1080), 10.0)
     timed = Timed(room, look)
     qtbot.addWidget(timed)

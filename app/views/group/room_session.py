@@ -17,8 +17,10 @@ if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
 
-WriteFor = Callable[[int, int, Sequence[Fact]], None]
-"""Takes the place of an athlete in the session, the number of their first new fact, and the facts."""
+Told = tuple[int, int, Sequence[Fact]]
+"""The place of an athlete in the session, the number of their first new fact, and their new facts."""
+WriteAll = Callable[[Sequence[Told]], None]
+"""Takes what was told at one moment of everybody of whom there is something."""
 
 
 class RoomSession(QObject):
@@ -36,7 +38,7 @@ class RoomSession(QObject):
         clock: "Clock",
         speaker: "Speaker",
         sound: Sounding,
-        write: WriteFor,
+        write: WriteAll,
         written: Sequence[Sequence[Fact]] = (),
     ) -> None:
         super().__init__()
@@ -56,11 +58,11 @@ class RoomSession(QObject):
         """Follow an intent now, and write down what came of it and of the time that passed."""
         now = self.now_ms()
         self.state, led, told = handle_room(self.session, self.state, intent, now)
-        for member, facts in enumerate(told):
-            if facts:
-                first = len(self.facts[member])
-                self.facts[member].extend(facts)
-                self._write(member, first, facts)
+        written = [(member, len(self.facts[member]), facts) for member, facts in enumerate(told) if facts]
+        for member, _, facts in written:
+            self.facts[member].extend(facts)
+        if written:
+            self._write(written)
         if led:
             self._sound.hear(led)
         self._sound.follow(self.state.leader, now)
