@@ -203,3 +203,11 @@ def test_everything_that_can_be_reached_has_a_name(qtbot: QtBot) -> None:
         for part in asked.page.findChildren(QWidget):
             if part.isVisible() and part.focusPolicy() & Qt.FocusPolicy.TabFocus and part is not asked.page:
                 assert part.accessibleName(), (step, part)
+
+
+def test_trouble_is_said_above_the_question_until_it_is_over(qtbot: QtBot) -> None:
+    asked = Questions(qtbot)
+    asked.page.show_trouble("The disk is full.")
+    assert "The disk is full." in asked.texts()
+    asked.page.show_trouble("")
+    assert "disk" not in asked.texts()

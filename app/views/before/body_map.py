@@ -98,11 +98,11 @@ class BodyMap(QWidget):
         for button in self._buttons:
             button.toggled.connect(partial(self._point, button))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(round(look.sizes.body / look.text * 14))
+        self.setMinimumHeight(round(look.sizes.body / look.text * 20))
 
     def sizeHint(self) -> QSize:
-        """As wide as both figures are at a height of twenty lines."""
-        height = round(self._look.sizes.body / self._look.text * 20)
+        """As wide as both figures are."""
+        height = round(self._look.sizes.body / self._look.text * 24)
         return QSize(round(height * (2 + GAP) * WIDTH / HEIGHT * 1.2), height)
 
     def show_spot(self, spot: Spot | None) -> None:

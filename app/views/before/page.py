@@ -4,7 +4,7 @@ from collections.abc import Callable
 from functools import partial
 from time import monotonic
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -17,6 +17,7 @@ from app.views.lettering import Weight
 from app.views.theme import Look, palette
 from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button, say, scrolling
 
 TEN_WITHIN_S = 0.8
@@ -80,8 +81,15 @@ class BeforePage(QWidget):
         panel = self._panels[self._form.step]
         if isinstance(panel, CarePanel):
             panel.note.setFocus()
+            QTimer.singleShot(0, self, self._show_note)
         else:
             self.setFocus()
+
+    def _show_note(self) -> None:
+        """Scroll to the note, once it has its place."""
+        panel = self._panels[Step.CARE]
+        if isinstance(panel, CarePanel):
+            self._places[panel].ensureWidgetVisible(panel.note)
 
     def back(self) -> None:
         """Ask the question before again."""
@@ -207,15 +215,13 @@ class BeforePage(QWidget):
         column.addLayout(row, 1)
         column.addLayout(self._foot())
 
-    def _foot(self) -> QHBoxLayout:
+    def _foot(self) -> FlowLayout:
         look = self._look
         self._back = quiet_button(look, tr("Back  (Backspace)"), self.back)
         self._skip = quiet_button(look, tr("Ask me nothing more  (S)"), self.skip_all)
         self._over = quiet_button(look, tr("Leave it open  (Space)"), self.pass_over)
-        row = QHBoxLayout()
+        row = FlowLayout(None, look.sizes.body // 2)
+        for button in (self._over, self._skip, self._back):
+            row.addWidget(button)
         row.addWidget(quiet_button(look, tr("← Start  (Esc)"), self.left.emit))
-        row.addWidget(self._back)
-        row.addStretch(1)
-        row.addWidget(self._over)
-        row.addWidget(self._skip)
         return row

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from app.domain.readiness import Decision
 from app.run.readiness_form import ReadinessForm, Step
@@ -23,6 +23,7 @@ from app.views.before.words import (
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
+from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, say, strong_button
 from app.views.widgets.scale import Scale
 
@@ -138,11 +139,9 @@ class CarePanel(Panel):
         self.column.insertWidget(0, self._why)
         self.column.addWidget(self.note)
         self.column.addWidget(self._hint)
-        row = QHBoxLayout()
-        row.setSpacing(look.sizes.body)
+        row = FlowLayout(None, look.sizes.body)
         for button in (self._spoken, self._skip, self._go_on):
             row.addWidget(button)
-        row.addStretch(1)
         self.column.addLayout(row)
         self.column.addStretch(1)
 
