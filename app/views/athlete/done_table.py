@@ -58,7 +58,7 @@ class DoneTable(QWidget):
 
     def _show_row(self, place: int, row: DoneRow) -> None:
         scheme = self._look.scheme
-        side = "" if row.side is Side.BOTH else side_word(row.side).lower()
+        side = "" if row.side is Side.BOTH else tr(side_word(row.side)).lower()
         reps = tr("{done} of {asked}").format(done=row.reps, asked=band_text(row.asked))
         colour = scheme.ink if row.met else scheme.notice
         self._cell(place, 0, label(self._look, row.name, wrap=True))

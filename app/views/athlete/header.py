@@ -9,6 +9,7 @@ from app.run.state import Doing, Stand
 from app.views.athlete.wording import GAP_WORDS, last_bout_title, set_line, time_left
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import tr
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.ladder import Ladder
@@ -91,5 +92,6 @@ def _words(shown: Snapshot) -> tuple[str, str]:
     resting = shown.doing is Doing.GAP and shown.stand is Stand.RUNNING
     if resting and shown.gap_kind is not None and shown.last_bout is not None:
         last = shown.timeline.bouts[shown.last_bout]
-        return GAP_WORDS[shown.gap_kind], "after " + last_bout_title(shown.timeline, last)
+        after = tr("after {bout}").format(bout=last_bout_title(shown.timeline, last))
+        return tr(GAP_WORDS[shown.gap_kind]), after
     return shown.exercise.name, set_line(shown)
