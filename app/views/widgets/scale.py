@@ -7,19 +7,20 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVB
 
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.fitted import FittedLabel
 
-UNANSWERED = "unanswered: stays unknown"
+UNANSWERED = message("unanswered: stays unknown")
 
 EFFORT_WORDS: dict[int, str] = {
-    0: "rest",
-    1: "very, very easy",
-    2: "easy",
-    3: "moderate",
-    4: "somewhat hard",
-    5: "hard",
-    7: "very hard",
-    10: "maximal",
+    0: message("rest"),
+    1: message("very, very easy"),
+    2: message("easy"),
+    3: message("moderate"),
+    4: message("somewhat hard"),
+    5: message("hard"),
+    7: message("very hard"),
+    10: message("maximal"),
 }
 """Foster's words for session RPE (J Strength Cond Res 15:109, 2001, quoted); 6, 8 and 9 have none."""
 
@@ -33,6 +34,7 @@ class Scale(QWidget):
         super().__init__()
         self._look, self._title, self._words = look, title, words
         self._value: int | None = None
+        self._asked: bool | None = None
         self._heading = QLabel(title)
         self._heading.setFont(look.font(look.sizes.heading))
         self._word = FittedLabel(look, pixels=look.sizes.body, lines=2)
@@ -64,8 +66,12 @@ class Scale(QWidget):
 
     def show_asked(self, *, asked: bool) -> None:
         """Show whether number keys answer this question now."""
+        if asked == self._asked:
+            return
+        self._asked = asked
         scheme = self._look.scheme
-        self._heading.setText(f"{self._title}  ·  press a number" if asked else self._title)
+        words = tr("{question}  ·  press a number").format(question=self._title)
+        self._heading.setText(words if asked else self._title)
         self._heading.setStyleSheet(f"color: {scheme.ink if asked else scheme.quiet}")
 
     def answer(self, value: int) -> None:
@@ -80,9 +86,10 @@ class Scale(QWidget):
         button = QPushButton(str(number))
         button.setFont(self._look.font(self._look.sizes.heading, Weight.SEMIBOLD))
         button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        button.setMinimumSize(round(self._look.sizes.body * 1.6), round(self._look.sizes.body * 3.2))
+        button.setMinimumSize(round(self._look.sizes.body * 1.6), self._look.margin)
         word = self._words.get(number)
-        button.setAccessibleName(f"{self._title} {number}" + (f", {word}" if word else ""))
+        name = f"{self._title} {number}"
+        button.setAccessibleName(f"{name}, {tr(word)}" if word else name)
         button.setCheckable(True)
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         button.toggled.connect(partial(self._press, number))
@@ -109,6 +116,6 @@ class Scale(QWidget):
 
     def _describe(self) -> str:
         if self._value is None:
-            return UNANSWERED
+            return tr(UNANSWERED)
         word = self._words.get(self._value)
-        return f"{self._value} · {word}" if word else str(self._value)
+        return f"{self._value} · {tr(word)}" if word else str(self._value)
