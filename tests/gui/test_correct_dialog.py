@@ -21,6 +21,7 @@ from app.views.review.correct_dialog import SAME, WHO_AND_WHY, CorrectDialog
 from app.views.review.correcting import CORRECTED, TAKEN_BACK, UNCHANGED
 from app.views.review.marks import LEGEND, MARK
 from app.views.review.page import ReviewPage
+from app.views.review.room import ReviewRoom
 from app.views.review.value_editor import WALL
 from app.views.window import Window
 from tests.rig import Rig
@@ -33,8 +34,8 @@ class Review:
 
     def __init__(self, rig: Rig, qtbot: QtBot) -> None:
         self.rig, self.qtbot = rig, qtbot
-        minutes = count()
-        rig.house = replace(rig.house, stamp=lambda: (AT + timedelta(minutes=next(minutes)), "Europe/Lisbon"))
+        self.minutes = count()
+        rig.house = replace(rig.house, stamp=self._stamp)
         window = rig.open(wiring.read_plan(rig.plan))
         rig.press(Qt.Key.Key_Space)
         rig.wait(15_000)
@@ -44,9 +45,16 @@ class Review:
         rig.press(Qt.Key.Key_5)
         rig.press(Qt.Key.Key_Space)
         window.open_review()
+        (room,) = window.findChildren(ReviewRoom)
+        room.open_sessions()
         self.window: Window = window
         qtbot.waitUntil(lambda: self._page().content is not None, timeout=3_000)
         self.content.list.selectRow(0)
+        self.minutes = count()
+
+    def _stamp(self) -> tuple[datetime, str]:
+        """A moment a minute later each time it is asked for."""
+        return AT + timedelta(minutes=next(self.minutes)), "Europe/Lisbon"
 
     def _page(self) -> ReviewPage:
         (page,) = self.window.findChildren(ReviewPage)

@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from app import wiring
 from app.domain.athlete import Athlete
-from app.views.review.page import ReviewPage
+from app.views.review.room import ReviewRoom
 from tests.no_network import no_network
 from tests.rig import Rig
 
@@ -65,7 +65,16 @@ def test_name_and_notes_stand_in_the_record_and_its_backups_and_nowhere_else(
         lead(rig)
         rig.window.leave_session()
         rig.window.open_review()
-        qtbot.waitUntil(lambda: any(page.content for page in rig.window.findChildren(ReviewPage)))
+        (room,) = rig.window.findChildren(ReviewRoom)
+        qtbot.waitUntil(lambda: bool(room.squad.lines))
+        room.open_athlete(NAME)
+        qtbot.waitUntil(lambda: room.athlete.board.view is not None)
+        room.athlete.board.runs.table.selectRow(0)
+        room.athlete.board.runs.open.click()
+        qtbot.waitUntil(lambda: room.run.view is not None)
+        assert any(
+            column.text(line) == NOTE for line in room.run.model.rows for column in room.run.model.columns
+        )
         rig.window.close()
     wiring.back_up_record(rig.database)
     with wiring.open_record(rig.database) as record:

@@ -20,6 +20,7 @@ from app.views.review.content import ReviewContent
 from app.views.review.curtain import WRONG, Curtain
 from app.views.review.page import ALL, ReviewPage
 from app.views.review.presentation import NOTICE
+from app.views.review.room import ReviewRoom
 from app.views.theme import LIGHT, Look
 from tests.laptops import RUNS, Laptop
 from tests.rig import Rig
@@ -140,26 +141,30 @@ def rig(qtbot: QtBot, tmp_path: Path) -> Iterator[Rig]:
     made.window.close()
 
 
-def texts_of(rig: Rig) -> Callable[[], bool]:
-    return lambda: any(page.content for page in rig.window.findChildren(ReviewPage))
+def shown(rig: Rig) -> Callable[[], bool]:
+    return lambda: any(room.squad.lines for room in rig.window.findChildren(ReviewRoom))
 
 
 def test_review_opens_at_once_where_no_passphrase_is_kept(rig: Rig, qtbot: QtBot) -> None:
     rig.open()
     rig.click("Review what was done")
-    qtbot.waitUntil(texts_of(rig))
-    (page,) = rig.window.findChildren(ReviewPage)
-    assert (page.isVisible(), page.presenting) == (True, False)
-    qtbot.keyClick(rig.page, Qt.Key.Key_F8)
-    assert page.presenting
+    qtbot.waitUntil(shown(rig))
+    (room,) = rig.window.findChildren(ReviewRoom)
+    assert (room.isVisible(), room.presenting) == (True, False)
+    qtbot.keyClick(room.squad.table, Qt.Key.Key_F8)
+    assert room.presenting
 
 
 def test_review_opens_in_presentation_where_the_settings_say_so(rig: Rig, qtbot: QtBot) -> None:
     rig.settings = Settings(presentation=True)
     rig.open()
     rig.click("Review what was done")
-    qtbot.waitUntil(texts_of(rig))
-    assert "Hugo" not in rig.texts()
+    qtbot.waitUntil(shown(rig))
+    (room,) = rig.window.findChildren(ReviewRoom)
+    told = [column.text(line) for line in room.squad.lines for column in room.squad.model.columns]
+    assert "Athlete 1" in told
+    assert "Hugo" not in " ".join((rig.texts(), *told))
+    assert "Pain" not in [column.title for column in room.squad.model.columns]
 
 
 def test_a_passphrase_is_asked_for_each_time_and_the_screen_says_what_it_is_worth(
@@ -170,21 +175,21 @@ def test_a_passphrase_is_asked_for_each_time_and_the_screen_says_what_it_is_wort
     rig.click("Review what was done")
     (curtain,) = rig.window.findChildren(Curtain)
     assert CURTAIN in [label.text() for label in curtain.findChildren(QLabel)]
-    assert rig.window.findChildren(ReviewPage) == []
+    assert rig.window.findChildren(ReviewRoom) == []
     qtbot.keyClicks(curtain.entry, "sand am see")
     qtbot.keyClick(curtain.entry, Qt.Key.Key_Return)
     assert WRONG in [label.text() for label in curtain.findChildren(QLabel)]
-    assert rig.window.findChildren(ReviewPage) == []
+    assert rig.window.findChildren(ReviewRoom) == []
     qtbot.keyClicks(curtain.entry, "sand und see")
     (button,) = curtain.findChildren(QPushButton)
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(texts_of(rig))
-    (page,) = rig.window.findChildren(ReviewPage)
-    assert page.isVisible()
-    rig.press(Qt.Key.Key_Escape)
-    assert not page.isVisible()
+    qtbot.waitUntil(shown(rig))
+    (room,) = rig.window.findChildren(ReviewRoom)
+    assert room.isVisible()
+    qtbot.keyClick(room.squad.table, Qt.Key.Key_Escape)
+    assert not room.isVisible()
     rig.click("Review what was done")
-    assert not page.isVisible()
+    assert not room.isVisible()
     *_, again = rig.window.findChildren(Curtain)
     qtbot.keyClick(again, Qt.Key.Key_Escape)
-    assert not page.isVisible()
+    assert not room.isVisible()

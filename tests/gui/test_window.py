@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
@@ -17,6 +16,7 @@ from app.domain.records import RunOutcome
 from app.run.controller import Controller
 from app.run.intents import Begin, Tick
 from app.store.database import Database
+from app.views.review.room import ReviewRoom
 from tests.rig import Rig
 
 
@@ -93,19 +93,18 @@ def test_the_review_shows_what_was_done_and_lets_one_back(rig: Rig, qtbot: QtBot
     rig.wait(55_000)
     rig.press(Qt.Key.Key_Space)
     rig.window.open_review()
-    frame = rig.page
+    (room,) = rig.window.findChildren(ReviewRoom)
 
-    def shows_the_run() -> None:
-        assert "Hugo" in "".join(part.accessibleName() + _text(part) for part in frame.findChildren(QWidget))
+    def shows_the_athlete() -> None:
+        assert [line.athlete for line in room.squad.lines] == ["Hugo"]
 
-    qtbot.waitUntil(shows_the_run, timeout=5_000)
-    qtbot.keyClick(rig.window, Qt.Key.Key_Escape)
+    qtbot.waitUntil(shows_the_athlete, timeout=5_000)
+    qtbot.keyClick(room.squad.table, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: room.athlete.board.view is not None, timeout=5_000)
+    qtbot.keyClick(room.athlete.board.cards[0].chart, Qt.Key.Key_Escape)
+    assert room.squad.isVisible()
+    qtbot.keyClick(room.squad.table, Qt.Key.Key_Escape)
     assert "Who is training?" in rig.texts()
-
-
-def _text(part: QWidget) -> str:
-    text = getattr(part, "text", None)
-    return str(text()) if callable(text) else ""
 
 
 def test_a_record_that_cannot_be_opened_is_said_in_its_own_words(qtbot: QtBot, tmp_path: Path) -> None:

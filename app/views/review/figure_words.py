@@ -6,12 +6,15 @@ from PySide6.QtCore import QDate, QLocale
 
 from app.analysis.figure import Figure, Input
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
+from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
 from app.views.review import words
 from app.views.translation import tr
 
 SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 """Figures that are shares from 0 to 1, shown in percent."""
 RATED = frozenset({"0-10", "4-28"})
+PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name})
+"""Figures that tell of pain, which presentation hides."""
 WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "kg", "AU a day"})
 NO_UNIT = "1"
 

@@ -30,6 +30,11 @@ class Stretch:
     first: date | None = None
     last: date | None = None
 
+    @property
+    def needs_since(self) -> bool:
+        """Whether the first day depends on what is known."""
+        return self.span is Span.ALL
+
     def days(self, today: date, since: date | None) -> tuple[date, date]:
         """First and last day, both included. Whole weeks from Monday, the present one the last.
 

@@ -20,8 +20,8 @@ from app.views.review.athlete.result_chart import result_chart, tests_done
 from app.views.review.athlete.session_chart import session_chart
 from app.views.review.athlete.side_chart import side_chart, sided_exercises
 from app.views.review.athlete.work_charts import work_chart
+from app.views.review.figure_words import PAINFUL
 
-PAINFUL = frozenset({HIGHEST.name})
 WHOLE = (SESSIONS.name, REPS.name, TEMPO.name, HIGHEST.name)
 LATEST = (WEEK.name, MONOTONY.name, TOTAL.name, OWN.name)
 ORDER = (

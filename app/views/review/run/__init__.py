@@ -1,0 +1,1 @@
+"""One run looked back on: each bout and rep, what was planned against what was done."""
