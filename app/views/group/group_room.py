@@ -61,6 +61,7 @@ class GroupRoom(QStackedWidget):
         self._console: Console | None = None
         self._gym: GymWindow | None = None
         self._unfinished: UnfinishedGroup | None = None
+        self._ended = False
         self._setup = self._build_setup()
         self._keeper.ask(latest_unfinished_group, self._offer)
 
@@ -92,6 +93,7 @@ class GroupRoom(QStackedWidget):
     def end(self) -> None:
         """Let the session go; runs that are not over are abandoned, every finished rep kept."""
         room, self._room = self._room, None
+        self._ended = True
         self._ticker.stop()
         self._tidying.end()
         if self._gym is not None:
@@ -154,6 +156,8 @@ class GroupRoom(QStackedWidget):
             self._setup.show_notice(str(error))
 
     def _offer(self, group: UnfinishedGroup | None) -> None:
+        if self._ended:
+            return
         self._unfinished = group
         if group is None:
             self._setup.offer("")

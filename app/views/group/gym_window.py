@@ -41,10 +41,7 @@ class GymWindow(QWidget):
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._resized = QTimer(self, singleShot=True, interval=REBUILD_AFTER_MS)
         self._resized.timeout.connect(self._build)
-        application = QGuiApplication.instance()
-        if isinstance(application, QGuiApplication):
-            application.screenAdded.connect(self._on_added)
-            application.screenRemoved.connect(self._on_removed)
+        self._listening = False
 
     @property
     def crowded(self) -> bool:
@@ -58,6 +55,7 @@ class GymWindow(QWidget):
 
     def put_on(self, screen: QScreen) -> None:
         """Fill a monitor."""
+        self._listen(on=True)
         self._wanted = screen.name()
         self.setScreen(screen)
         self.setGeometry(screen.geometry())
@@ -82,12 +80,24 @@ class GymWindow(QWidget):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Go; the session goes on without it."""
-        application = QGuiApplication.instance()
-        if isinstance(application, QGuiApplication):
-            application.screenAdded.disconnect(self._on_added)
-            application.screenRemoved.disconnect(self._on_removed)
+        self._listen(on=False)
         self._resized.stop()
         event.accept()
+
+    def _listen(self, *, on: bool) -> None:
+        """Hear of monitors that come and go, or no longer."""
+        application = QGuiApplication.instance()
+        if on is self._listening or not isinstance(application, QGuiApplication):
+            return
+        self._listening = on
+        for signal, slot in (
+            (application.screenAdded, self._on_added),
+            (application.screenRemoved, self._on_removed),
+        ):
+            if on:
+                signal.connect(slot)
+            else:
+                signal.disconnect(slot)
 
     def _build(self) -> None:
         old, look = self._page, self._look_of(self.height())
