@@ -73,6 +73,8 @@ def _season(weeks: int, until: date) -> "Season":
 
 def _write(database: "Database", season: "Season") -> tuple[int, int]:
     """How many runs the season has, and how many of them are new."""
+    from app.cli.demo_beside import before, excuses, morning_after, planned
+
     there = {summary.run_id for summary in database.queries.run_summaries()}
     runs = new = 0
     for run in season.runs():
@@ -82,4 +84,9 @@ def _write(database: "Database", season: "Season") -> tuple[int, int]:
         new += 1
         database.journal.open_run(run.header, run.prescribed())
         database.journal.append(run.header.run_id, 0, run.facts())
+        beside = (before(run), morning_after(run, season.until))
+        database.answers.keep(*(said for said in beside if said is not None))
+    sessions = tuple(planned(season))
+    database.planned.keep(*sessions)
+    database.planned.keep_changes(*excuses(season, sessions))
     return runs, new

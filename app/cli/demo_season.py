@@ -75,15 +75,22 @@ class Season:
         }
         for day in range(7 * self.weeks):
             on = self.until - timedelta(days=7 * self.weeks - 1 - day)
-            if on.weekday() not in WEEKDAYS or self._free(day // 7):
+            if on.weekday() not in WEEKDAYS or self.is_free(day // 7):
                 continue
-            which = (WEEKDAYS.index(on.weekday()) + day // 7) % len(self.plans)
+            which = self._which(on, day)
             for place, athlete in enumerate(self.athletes):
                 run = self._run(athlete, place, on, day, which, timelines[athlete.name, which])
                 if run is not None:
                     yield run
 
-    def _free(self, week: int) -> bool:
+    def plan_of(self, on: date, day: int) -> tuple[Plan, str]:
+        """The plan of a day, counted from the first of the season, and its text."""
+        return self.plans[self._which(on, day)]
+
+    def _which(self, on: date, day: int) -> int:
+        return (WEEKDAYS.index(on.weekday()) + day // 7) % len(self.plans)
+
+    def is_free(self, week: int) -> bool:
         """The hall is closed for one week in the second half."""
         return self.weeks >= 4 and week == self.weeks * 7 // 12
 

@@ -50,21 +50,25 @@ class Answers:
         self._link = link
         self._random_bytes = random_bytes
 
-    def keep(self, thing: Kept) -> None:
-        """Write a thing down; the same again changes nothing.
+    def keep(self, *things: Kept) -> None:
+        """Write things down, all or none of them; the same again changes nothing.
 
         An athlete of a new name is made. Raises ValueError when another thing has its UUID, StoreError when
         the run or the device that it names is not there.
         """
+        with self._link.writing() as connection:
+            for thing in things:
+                self._keep(connection, thing)
+
+    def _keep(self, connection: Connection, thing: Kept) -> None:
         rows = _PLACES[type(thing)].rows
         table = rows.__table__
-        with self._link.writing() as connection:
-            columns = self._columns(connection, thing)
-            known = connection.execute(select(table).where(table.c.id == thing.id)).mappings().first()
-            if known is None:
-                connection.execute(insert(rows), columns)
-            elif dict(known) != columns:
-                raise ValueError(f"{thing.id} is written down already, and is another")
+        columns = self._columns(connection, thing)
+        known = connection.execute(select(table).where(table.c.id == thing.id)).mappings().first()
+        if known is None:
+            connection.execute(insert(rows), columns)
+        elif dict(known) != columns:
+            raise ValueError(f"{thing.id} is written down already, and is another")
 
     def readiness_of(self, athlete: str) -> tuple[Held[Readiness], ...]:
         """What an athlete said of themselves before sessions, the earliest first."""

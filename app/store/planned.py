@@ -36,17 +36,27 @@ class Planned:
         self._link = link
         self._random_bytes = random_bytes
 
-    def keep(self, session: PlannedSession) -> None:
-        """Write a planned session down; the same again changes nothing.
+    def keep(self, *sessions: PlannedSession) -> None:
+        """Write planned sessions down, all or none of them; the same again changes nothing.
 
-        An athlete of a new name is made. Raises ValueError when another session has its UUID.
+        An athlete of a new name is made. Raises ValueError when another session has the UUID of one.
         """
-        columns = _columns(session)
-        name = columns.pop("athlete")
-        columns["clock"] = None if session.clock is None else f"{session.clock:%H:%M}"
         with self._link.writing() as connection:
-            columns["athlete_id"] = athlete_made(connection, name, session.at, self._random_bytes)
-            _insert_new(connection, PlannedRow, columns)
+            for session in sessions:
+                columns = _columns(session)
+                name = columns.pop("athlete")
+                columns["clock"] = None if session.clock is None else f"{session.clock:%H:%M}"
+                columns["athlete_id"] = athlete_made(connection, name, session.at, self._random_bytes)
+                _insert_new(connection, PlannedRow, columns)
+
+    def keep_changes(self, *changes: PlannedChange) -> None:
+        """Write down what became of planned sessions, all or none of it; the same again changes nothing.
+
+        Raises StoreError when a session is not there, ValueError when another change has the UUID of one.
+        """
+        with self._link.writing() as connection:
+            for change in changes:
+                _keep_change(connection, change)
 
     def excuse(self, planned_id: str, day: date, reason: str, at: datetime, zone: str) -> PlannedChange:
         """Excuse one day of a planned session, named as it was first planned, and give what was written.
@@ -91,22 +101,33 @@ class Planned:
 
     def _change(self, planned_id: str, word: "_Word", at: datetime, zone: str) -> PlannedChange:
         with self._link.writing() as connection:
-            query = (
-                select(PlannedRow.athlete_id, AthleteRow.name)
-                .join(AthleteRow, AthleteRow.id == PlannedRow.athlete_id)
-                .where(PlannedRow.id == planned_id)
-            )
-            found = connection.execute(query).first()
-            if found is None:
-                raise StoreError("The planned session is not in the record any more. Open the list anew.")
             name = new_name(at, self._random_bytes)
+            _, whose = _whose(connection, planned_id)
             change = PlannedChange(
-                name, planned_id, found.name, word.kind, word.day, at, zone, word.to_day, word.reason
+                name, planned_id, whose, word.kind, word.day, at, zone, word.to_day, word.reason
             )
-            columns = _columns(change)
-            columns.pop("athlete")
-            _insert_new(connection, PlannedChangeRow, {**columns, "athlete_id": found.athlete_id})
+            _keep_change(connection, change)
         return change
+
+
+def _keep_change(connection: Connection, change: PlannedChange) -> None:
+    athlete_id, _ = _whose(connection, change.planned_id)
+    columns = _columns(change)
+    columns.pop("athlete")
+    _insert_new(connection, PlannedChangeRow, {**columns, "athlete_id": athlete_id})
+
+
+def _whose(connection: Connection, planned_id: str) -> tuple[str, str]:
+    """The row and the name of the athlete of a planned session. Raises StoreError when it is not there."""
+    query = (
+        select(PlannedRow.athlete_id, AthleteRow.name)
+        .join(AthleteRow, AthleteRow.id == PlannedRow.athlete_id)
+        .where(PlannedRow.id == planned_id)
+    )
+    found = connection.execute(query).first()
+    if found is None:
+        raise StoreError("The planned session is not in the record any more. Open the list anew.")
+    return found.athlete_id, found.name
 
 
 def read_planning(

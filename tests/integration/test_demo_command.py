@@ -12,9 +12,12 @@ import pytest
 
 from app.__main__ import main
 from app.cli.demo import UNTIL, WEEKS
-from app.cli.demo_season import SILENT, SORE
+from app.cli.demo_season import NEWCOMER, SILENT, SORE
+from app.domain.planned import DueState
 from app.domain.records import BoutOutcome, RepDone, RunBegan, RunHeader, RunOutcome, RunSummary, SkipReason
 from app.store.database import Database, open_database
+
+NOW = datetime(2026, 11, 22, 18, tzinfo=UTC)
 
 
 @pytest.fixture(scope="module")
@@ -130,6 +133,31 @@ def test_every_run_is_a_possible_one(season: Database, runs: tuple[RunSummary, .
         assert all(rep.start_ms < rep.at_ms and 0 <= rep.late_ms < 100 for rep in reps)
         assert run.elapsed_ms is not None
         assert 5 * 60_000 < run.elapsed_ms < 60 * 60_000
+
+
+def test_what_was_planned_was_done_or_missed_or_excused_and_some_is_still_to_come(season: Database) -> None:
+    squad = {each.record.athlete: each for each in season.reviewing.squad(NOW, UNTIL, WEEKS)}
+    states = {name: [due.state for due in each.record.due] for name, each in squad.items()}
+    whole = states.pop(NEWCOMER)
+    assert 0 < len(whole) < 3 * WEEKS
+    assert {len(each) for each in states.values()} == {3 * WEEKS}
+    assert {each.count(DueState.EXCUSED) for name, each in states.items() if name != SORE} == {3}
+    assert states[SORE].count(DueState.EXCUSED) > 3
+    assert states[SORE].count(DueState.MISSED) == 0
+    assert all(each.count(DueState.DONE) > WEEKS for each in states.values())
+    done = sum(each.count(DueState.DONE) for each in (*states.values(), whole))
+    assert done == len(season.queries.run_summaries())
+    following = season.reviewing.athlete(SORE, UNTIL + timedelta(days=1), UNTIL + timedelta(days=7), UNTIL)
+    assert [due.state for due in following.due] == [DueState.NOT_DUE] * 3
+
+
+def test_most_say_how_they_feel_before_and_the_morning_after(season: Database) -> None:
+    days = season.reviewing.athlete(SORE, UNTIL - timedelta(days=7 * WEEKS - 1), UNTIL, UNTIL)
+    assert len(days.readiness) > len(days.sessions) / 2
+    assert {each.total for each in days.readiness} <= set(range(4, 29))
+    mornings = [each.pain_next_morning for each in days.sessions if each.next_morning_asked]
+    assert len(mornings) > len(days.sessions) / 2
+    assert max(pain for pain in mornings if pain is not None) == 5
 
 
 def test_the_same_words_give_the_same_database(tmp_path: Path) -> None:
