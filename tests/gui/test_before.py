@@ -205,6 +205,16 @@ def test_everything_that_can_be_reached_has_a_name(qtbot: QtBot) -> None:
                 assert part.accessibleName(), (step, part)
 
 
+@pytest.mark.parametrize(("language", "yes"), [("ja", Qt.Key.Key_J), ("да", Qt.Key.Key_Y)])
+def test_yes_has_the_letter_of_its_word(
+    language: str, yes: Qt.Key, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    words = {"yes": language}
+    monkeypatch.setattr("app.views.before.page.tr", lambda text: words.get(text, text))
+    asked = Questions(qtbot, ReadinessForm(step=Step.CHANGED)).press(yes)
+    assert (asked.form.changed, asked.form.step) == (True, Step.RED_FLAG)
+
+
 def test_trouble_is_said_above_the_question_until_it_is_over(qtbot: QtBot) -> None:
     asked = Questions(qtbot)
     asked.page.show_trouble("The disk is full.")

@@ -10,9 +10,10 @@ from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QStackedWidget, QVBo
 
 from app.domain.readiness import Decision
 from app.run.readiness_form import ReadinessForm, Step
+from app.views.athlete.keys import meant
 from app.views.before.panels import CarePanel, PainPanel, panels
 from app.views.before.trail import Trail
-from app.views.before.words import QUESTIONS
+from app.views.before.words import NO, QUESTIONS, YES
 from app.views.lettering import Weight
 from app.views.theme import Look, palette
 from app.views.translation import tr
@@ -107,12 +108,12 @@ class BeforePage(QWidget):
         """Follow a key; a key held down counts once."""
         if event.isAutoRepeat():
             return
-        key = Qt.Key(event.key())
+        key = meant(event)
         acts: dict[Qt.Key, Callable[[], object]] = {
             Qt.Key.Key_Backspace: self.back,
             Qt.Key.Key_S: self.skip_all,
-            Qt.Key.Key_Y: lambda: self._take(self._form.say(yes=True)),
-            Qt.Key.Key_N: lambda: self._take(self._form.say(yes=False)),
+            _letter(tr(YES), Qt.Key.Key_Y): lambda: self._take(self._form.say(yes=True)),
+            _letter(tr(NO), Qt.Key.Key_N): lambda: self._take(self._form.say(yes=False)),
         }
         if key is Qt.Key.Key_Escape and not self.window().isFullScreen():
             self.left.emit()
@@ -225,3 +226,9 @@ class BeforePage(QWidget):
             row.addWidget(button)
         row.addWidget(quiet_button(look, tr("← Start  (Esc)"), self.left.emit))
         return row
+
+
+def _letter(word: str, otherwise: Qt.Key) -> Qt.Key:
+    """The key of the first letter of a word, where it is a Latin one."""
+    first = word[:1].upper()
+    return Qt.Key[f"Key_{first}"] if "A" <= first <= "Z" else otherwise
