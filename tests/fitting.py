@@ -47,8 +47,7 @@ def nameless(page: QWidget) -> list[str]:
 
 
 def _name_of(part: QWidget) -> str:
-    found = QAccessible.queryAccessibleInterface(part)
-    return "" if found is None else found.text(QAccessible.Text.Name).strip()
+    return QAccessible.queryAccessibleInterface(part).text(QAccessible.Text.Name).strip()
 
 
 def named(part: QWidget) -> str:

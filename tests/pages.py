@@ -8,9 +8,11 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
 from app import wiring
 from app.domain.compiler import compile_timeline
+from app.domain.dose import Dose
+from app.domain.plan import Exercise
 from app.planfile.screen_settings import ScreenSettings
 from app.planfile.settings import Settings
-from app.run.intents import Begin, Intent, MarkFault, Pause, Stop, Tick
+from app.run.intents import Begin, CountRep, Intent, MarkFault, Pause, Stop, Tick
 from app.run.sounding import NoSound
 from app.run.state import Doing
 from app.views.appearance import Appearance, SystemWish
@@ -23,9 +25,11 @@ from app.views.screen.page import ScreenPage
 from app.views.theme import palette
 from app.views.window import Pages
 from tests.fakes import HandClock, RecordingSpeaker
+from tests.planned import compiled, own_pace
 from tests.summaries import season
 
 WORK_MS = 20_000
+DEMO = compile_timeline(wiring.read_plan(wiring.demo_folder() / "shoulder_rotators.toml").plan)
 STEP_MS = 500
 
 
@@ -64,12 +68,15 @@ def review(appearance: Appearance, shown: Shown) -> QWidget:
     return framed(appearance.desk(shown.width), page, lambda: None)
 
 
-def athlete(*acts: Intent | Doing | int) -> Callable[[Appearance, Shown], QWidget]:
-    """The athlete's page after these intents; a number lets so many ms pass, `Doing` the time until then."""
+def athlete(*acts: Intent | Doing | int, dose: Dose | None = None) -> Callable[[Appearance, Shown], QWidget]:
+    """The athlete's page after these intents; a number lets so many ms pass, `Doing` the time until then.
+
+    The session is the demonstration's, or one exercise of a dose.
+    """
 
     def make(appearance: Appearance, shown: Shown) -> QWidget:
         clock = HandClock(5_000)
-        timeline = compile_timeline(wiring.read_plan(wiring.demo_folder() / "shoulder_rotators.toml").plan)
+        timeline = DEMO if dose is None else compiled(Exercise("Wall throws", dose, cues=("Tall",)))
         session = RunSession(timeline, clock, RecordingSpeaker(), NoSound(), lambda _first, _facts: None)
         page = AthletePage(appearance.training(shown.height), session, "Hugo")
         for act in acts:
@@ -91,6 +98,7 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "ready": athlete(),
     "lead-in": athlete(Begin(), 2_000),
     "work": athlete(Begin(), Doing.WORK, WORK_MS),
+    "counting": athlete(Begin(), Doing.WORK, CountRep(), CountRep(), dose=own_pace((8, 12))),
     "rest": athlete(Begin(), Doing.WORK, WORK_MS, MarkFault("the shoulder hitches"), Doing.GAP, 1_000),
     "paused": athlete(Begin(), Doing.WORK, WORK_MS, Pause()),
     "finished": athlete(Begin(), Doing.WORK, WORK_MS, Doing.GAP, 1_000, Stop()),

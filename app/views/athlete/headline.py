@@ -96,6 +96,7 @@ class HeadlineView(QWidget):
         """Paint side bar, side, phase, seconds and count on one base line."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setLayoutDirection(Qt.LayoutDirection.LayoutDirectionAuto)
         pixels = self._fitting_px()
         base = self.height() * 0.86
         self._paint_bar(painter, base, pixels)

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from functools import partial
 
-from PySide6.QtCore import QRectF, QSize
+from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
@@ -108,14 +108,14 @@ class RestPanel(QWidget):
 
 
 class TimeBar(QWidget):
-    """How much of the gap is left, as a line that shortens."""
+    """How much of the gap is left, as a line that shortens to where lines begin."""
 
     def __init__(self, look: Look) -> None:
         super().__init__()
         self._look = look
         self._share = 1.0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Time left in this gap")
+        self.setAccessibleName(tr("Time left in this gap"))
 
     def sizeHint(self) -> QSize:
         """Give a thin line."""
@@ -134,5 +134,7 @@ class TimeBar(QWidget):
         painter = QPainter(self)
         scheme = self._look.scheme
         painter.fillRect(self.rect(), QColor(scheme.faint))
-        painter.fillRect(QRectF(0, 0, self.width() * self._share, self.height()), QColor(scheme.accent))
+        left = self.width() * self._share
+        begin = self.width() - left if self.layoutDirection() is Qt.LayoutDirection.RightToLeft else 0.0
+        painter.fillRect(QRectF(begin, 0, left, self.height()), QColor(scheme.accent))
         painter.end()

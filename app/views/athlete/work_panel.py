@@ -15,6 +15,7 @@ from app.views.athlete.wording import headline, next_line
 from app.views.athlete.work_buttons import WorkButtons
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import say
 from app.views.widgets.profile import ProfileView
@@ -103,20 +104,23 @@ class WorkPanel(QWidget):
 
 
 class CountBar(QWidget):
-    """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough."""
+    """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough.
+
+    It fills from where lines begin.
+    """
 
     def __init__(self, look: Look) -> None:
         super().__init__()
         self._look = look
         self._shown = (0, 0, 0)
-        self.setAccessibleName("Reps counted")
+        self.setAccessibleName(tr("Reps counted"))
 
     def show_count(self, passed: int, low: int, high: int) -> None:
         """Show how many of how many are counted."""
         if (passed, low, high) == self._shown:
             return
         self._shown = (passed, low, high)
-        self.setAccessibleDescription(f"{passed} of {high}")
+        self.setAccessibleDescription(tr("{n} of {m}").format(n=passed, m=high))
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -132,19 +136,23 @@ class CountBar(QWidget):
             for index in range(high):
                 painter.setPen(Qt.PenStyle.NoPen)
                 painter.setBrush(QColor(scheme.ink if index < passed else scheme.unfilled))
-                painter.drawRoundedRect(QRectF(left + index * step, top, step * 0.82, height), 8, 8)
-            self._paint_enough(painter, left + low * step, top + height, low < high)
+                block = QRectF(left + index * step, top, step * 0.82, height)
+                painter.drawRoundedRect(self._mirrored(block), 8, 8)
+            if low < high:
+                self._paint_enough(painter, left + low * step, top + height)
         painter.end()
 
-    def _paint_enough(self, painter: QPainter, x: float, y: float, ranged: bool) -> None:
-        if not ranged:
-            return
+    def _paint_enough(self, painter: QPainter, x: float, y: float) -> None:
         font = self._look.font(self._look.sizes.heading)
         painter.setFont(font)
         painter.setPen(QColor(self._look.scheme.quiet))
-        text = "enough from here"
-        painter.drawText(
-            round(x - QFontMetricsF(font).horizontalAdvance(text)),
-            round(y + self._look.sizes.heading * 1.6),
-            text,
-        )
+        text = tr("enough from here")
+        width = QFontMetricsF(font).horizontalAdvance(text)
+        place = self._mirrored(QRectF(max(x - width, 0.0), y, width, self._look.sizes.heading * 2.0))
+        painter.drawText(place, Qt.AlignmentFlag.AlignCenter, text)
+
+    def _mirrored(self, place: QRectF) -> QRectF:
+        """The same place counted from the right where lines run from there."""
+        if self.layoutDirection() is Qt.LayoutDirection.LeftToRight:
+            return place
+        return QRectF(self.width() - place.right(), place.y(), place.width(), place.height())

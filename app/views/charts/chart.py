@@ -60,6 +60,8 @@ class Chart(QWidget):
         self.graphics.ci.layout.setSpacing(4)
         self.graphics.ci.setContentsMargins(0, 0, RIGHT_PX, 0)
         self.plots: list[Any] = [self._add_plot(row, last=row == plots - 1) for row in range(plots)]
+        for drawn in (self.graphics.ci, *self.plots):
+            drawn.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._unit = QGraphicsSimpleTextItem(unit, self.plots[-1].getAxis("bottom"))
         frame = QVBoxLayout(self)
         frame.setContentsMargins(2, 2, 2, 2)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 
 from app.views.theme import Look
 from app.views.translation import tr
+from app.views.widgets.lines import paint_words
 
 RADIUS = 6
 
@@ -55,7 +56,7 @@ class ChoiceBox(QComboBox):
         room = self.rect().adjusted(before, 0, -after, 0)
         painter.setPen(QColor(scheme.ink if self.isEnabled() else scheme.quiet))
         text = painter.fontMetrics().elidedText(self.currentText(), Qt.TextElideMode.ElideRight, room.width())
-        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
+        paint_words(painter, room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
         middle, reach = (
             QPointF(self._pad if mirrored else self.width() - self._pad, self.height() / 2),
             self._pad / 3,

@@ -4,6 +4,8 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
+from app.views.widgets.lines import paint_words
+
 LEAST_LETTERS = 6
 
 
@@ -33,4 +35,4 @@ class ElidedLabel(QLabel):
         text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, room.width())
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
-        painter.drawText(room, self.alignment(), text)
+        paint_words(painter, room, self.alignment(), text)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QLabel, QSizePolicy
 
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.lines import paint_words
 
 SMALLER = 0.9
 """Each size tried over the one before."""
@@ -63,7 +64,7 @@ class FittedLabel(QLabel):
         painter = QPainter(self)
         painter.setFont(font)
         painter.setPen(self.palette().color(self.foregroundRole()))
-        painter.drawText(self.contentsRect(), int(self.alignment()) | Qt.TextFlag.TextWordWrap, text)
+        paint_words(painter, self.contentsRect(), self.alignment(), text, Qt.TextFlag.TextWordWrap)
         painter.end()
 
     def fitted(self) -> tuple[QFont, str]:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QWidget
 
 from app.views.lettering import Weight
 from app.views.theme import Look
+from app.views.widgets.lines import in_order
 
 BEGIN_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignAbsolute | Qt.AlignmentFlag.AlignVCenter
 """Where lines begin that run from right to left; Qt would go by the letters of each text alone."""
@@ -99,7 +100,7 @@ def scrolling(inside: QWidget, name: str, *, sideways: bool = False) -> QScrollA
 
 
 def _button(look: Look, text: str, act: Callable[[], object], tip: str) -> QPushButton:
-    made = QPushButton(text)
+    made = QPushButton(in_order(text))
     made.setFont(look.font(look.sizes.body))
     made.setCursor(Qt.CursorShape.PointingHandCursor)
     made.setFocusPolicy(Qt.FocusPolicy.TabFocus)

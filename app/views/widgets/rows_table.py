@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
 from app.views.lettering import Weight
 from app.views.theme import Look, Scheme
 from app.views.translation import tr
+from app.views.widgets.lines import paint_words
 from app.views.widgets.rows_model import Column, Index, Role, RowsModel
 
 EDGE = 4
@@ -70,7 +71,7 @@ class RowDelegate(QStyledItemDelegate):
         painter.setFont(font)
         painter.setPen(index.data(Role.ForegroundRole) or QColor(self._scheme.ink))
         text = painter.fontMetrics().elidedText(str(index.data()), Qt.TextElideMode.ElideRight, room.width())
-        painter.drawText(room, int(index.data(Role.TextAlignmentRole)), text)
+        paint_words(painter, room, index.data(Role.TextAlignmentRole), text)
 
 
 class RowsTable(QTableView):
