@@ -10,7 +10,10 @@ from app.domain.records import (
     BoutEnded,
     BoutRated,
     FaultMarked,
+    Paused,
     PauseReason,
+    Resumed,
+    RunBegan,
     RunEnded,
     SkipReason,
 )
@@ -151,3 +154,10 @@ def test_trouble_and_what_to_know_of_the_sound_are_said_on_every_panel_until_the
     desk.wait(500)
     assert "disk" not in desk.texts()
     assert "device" not in desk.texts()
+
+
+def test_a_space_that_bounces_begins_pauses_or_goes_on_once(qtbot: QtBot) -> None:
+    desk = Desk(qtbot, TWO_REPS).press(Qt.Key.Key_Space, Qt.Key.Key_Space)
+    desk.wait(4_000).press(Qt.Key.Key_Space, Qt.Key.Key_Space)
+    desk.wait(1_000).press(Qt.Key.Key_Space, Qt.Key.Key_Space)
+    assert [type(fact) for fact in desk.facts] == [RunBegan, Paused, Resumed]

@@ -59,7 +59,7 @@ class FinishedPanel(QWidget):
         self._note.written.connect(lambda text: act(RateSession(None, text)))
         self._later = quiet_button(look, tr("Ask me later"), self._go)
         layout = QHBoxLayout(self)
-        side = round(look.sizes.body * 3.2)
+        side = look.margin
         layout.setContentsMargins(side, look.sizes.body, side, round(side * 0.5))
         layout.setSpacing(round(side * 0.75))
         layout.addLayout(self._done_column(), 6)

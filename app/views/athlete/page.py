@@ -7,7 +7,7 @@ from time import monotonic
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.planfile.key_settings import PedalKeys
 from app.run.answers import NAMING_MS
@@ -32,6 +32,8 @@ from app.views.athlete.wording import headline
 from app.views.athlete.work_panel import WorkPanel
 from app.views.theme import Look
 from app.views.ticker import INTERVAL_MS
+from app.views.translation import tr
+from app.views.widgets.faces import Faces
 from app.views.widgets.plain import label, say
 
 TEN_WITHIN_S = 0.8
@@ -74,6 +76,7 @@ class AthletePage(QWidget):
         self._pedal.long.connect(self._pause_or_go_on)
         self._look, self._session, self._now_s = look, session, now_s
         self._opened_ms = session.now_ms()
+        self._switched_ms = self._opened_ms - TWICE_WITHIN_MS
         self._announced = ""
         self._one_at_s: float | None = None
         self._changed_s: float | None = None
@@ -82,16 +85,19 @@ class AthletePage(QWidget):
         timeline = session.timeline
         self._header = Header(look)
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
-        self._notice.setContentsMargins(round(look.sizes.body * 3.2), 0, round(look.sizes.body * 3.2), 0)
+        self._notice.setContentsMargins(look.margin, 0, look.margin, 0)
         self._ready = ReadyPanel(look, session, athlete, partial(self.act, Begin()), self._around)
         self._work = WorkPanel(look, self.act)
         self._rest = RestPanel(look, timeline, self.act, partial(load_figure, session.folder))
         self._paused = PausedPanel(look, self.act)
         self._finished = FinishedPanel(look, timeline, self.act, self.left.emit, self._around.next_session)
         self._loudness = LoudnessBar(look, self._change_loudness, self._show_keys)
-        self._panels = QStackedWidget()
-        for panel in (self._ready, self._work, self._rest, self._paused, self._finished):
-            self._panels.addWidget(panel)
+        self._panels = Faces()
+        self._panels.add(self._work)
+        self._panels.add(self._ready, tr("Before the session"))
+        self._panels.add(self._rest, tr("Between two bouts"))
+        self._panels.add(self._paused, tr("Pause"))
+        self._panels.add(self._finished, tr("After the session"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -107,7 +113,7 @@ class AthletePage(QWidget):
         """Let time pass and paint the run as it stands."""
         shown = self._session.look()
         panel = self._panel(shown)
-        entered = self._panels.currentWidget() is not panel
+        entered = self._panels.face is not panel
         self._show_notice(panel)
         self._header.setVisible(panel not in (self._ready, self._finished))
         self._header.show_snapshot(shown)
@@ -127,7 +133,7 @@ class AthletePage(QWidget):
             self._finished.show_run(shown.outcome, self._session.facts)
         if entered:
             self._rest.card.finish_typing()
-            self._panels.setCurrentWidget(panel)
+            self._panels.show_face(panel)
             self.setFocus()
             self._entered_ms = self._session.now_ms()
         self._paused.take_focus()
@@ -223,7 +229,7 @@ class AthletePage(QWidget):
             Qt.Key.Key_L: BoutCard.open_load,
             Qt.Key.Key_W: BoutCard.open_note,
         }
-        if key is Qt.Key.Key_W and self._panels.currentWidget() is self._finished:
+        if key is Qt.Key.Key_W and self._panels.face is self._finished:
             self._finished.open_note()
         elif card is not None and key in acts:
             acts[key](card)
@@ -234,7 +240,7 @@ class AthletePage(QWidget):
     @property
     def _card(self) -> BoutCard | None:
         """The card about a bout, where it is in sight."""
-        panel = self._panels.currentWidget()
+        panel = self._panels.face
         card = self._rest.card if panel is self._rest else self._finished.card
         return card if panel in (self._rest, self._finished) and not card.isHidden() else None
 
@@ -263,14 +269,16 @@ class AthletePage(QWidget):
         """Begin by a key, but not by the second press of the one that led here."""
         twice = self._session.now_ms() - self._opened_ms < TWICE_WITHIN_MS
         if not (twice and self._around.key_just_pressed):
+            self._switched_ms = self._session.now_ms()
             self.act(Begin())
 
     def _pause_or_go_on(self) -> None:
-        stand = self._session.controller.state.stand
-        if stand is Stand.RUNNING:
-            self.act(Pause())
-        elif stand is Stand.PAUSED and not self._asks_about_pain:
-            self.act(Resume())
+        """Pause or go on, but not both by one press that bounced."""
+        now, stand = self._session.now_ms(), self._session.controller.state.stand
+        if now - self._switched_ms < TWICE_WITHIN_MS or self._asks_about_pain:
+            return
+        self._switched_ms = now
+        self.act(Pause() if stand is Stand.RUNNING else Resume())
 
     def _next(self) -> None:
         """What a pedal asks for: begin, count, cut the rest short; never twice by one press that bounced."""
@@ -328,7 +336,7 @@ class AthletePage(QWidget):
     def _fault_to_name(self, number: int) -> MarkFault | None:
         """In the rest: the name of the fault that was marked there just before, by its number."""
         state = self._session.controller.state
-        if state.unnamed is None or self._panels.currentWidget() is not self._rest:
+        if state.unnamed is None or self._panels.face is not self._rest:
             return None
         mark, at_ms = state.unnamed
         timeline = self._session.timeline
