@@ -24,7 +24,7 @@ readonly LIBRARIES=(
 )
 # What the tests start: the command, and the package that holds it.
 readonly TEST_COMMANDS=(
-    Xvfb:xvfb xdpyinfo:x11-utils xdotool:xdotool pulseaudio:pulseaudio pactl:pulseaudio-utils sox:sox
+    Xvfb:xvfb xdpyinfo:x11-utils xrandr:x11-xserver-utils xdotool:xdotool pulseaudio:pulseaudio pactl:pulseaudio-utils sox:sox
     desktop-file-validate:desktop-file-utils appstreamcli:appstream
 )
 

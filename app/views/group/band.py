@@ -60,6 +60,12 @@ class RosterBand(QWidget):
         """On how many pages the people are, taking turns: more than one says that the roster is too large."""
         return max((self._grid(crew).pages for crew in self._crews), default=1)
 
+    @property
+    def crowded(self) -> bool:
+        """Whether a name is too long to be read whole."""
+        room = self._width - (self._cell[0] - self._name_width())
+        return widest(self._names, self._look, self._sizes.name, Weight.SEMIBOLD) > room
+
     def fit(self, screen_height: int) -> None:
         """Take the height that the people need, within the share of the screen that there is for them."""
         self._most = round(screen_height * MOST_OF_ROOM)
@@ -68,7 +74,7 @@ class RosterBand(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Measure anew what finds room."""
         super().resizeEvent(event)
-        self._cell = self._cell_for(self._names)
+        self._cell = self._cell_for()
         if self._most:
             self.setFixedHeight(min(self._needed(), self._most))
 
@@ -86,7 +92,7 @@ class RosterBand(QWidget):
         self._crews, self._page = crews, page
         if names != self._names:
             self._names = names
-            self._cell = self._cell_for(names)
+            self._cell = self._cell_for()
             if self._most:
                 self.setFixedHeight(min(self._needed(), self._most))
         self.setAccessibleDescription("; ".join(self._spoken(crew) for crew in crews))
@@ -134,11 +140,15 @@ class RosterBand(QWidget):
     def _detail_px(self) -> float:
         return self._sizes.name * DETAIL
 
-    def _cell_for(self, names: Sequence[str]) -> tuple[float, float]:
+    def _cell_for(self) -> tuple[float, float]:
         look, edge = self._look, self._sizes.name * EDGE
-        name = min(widest(names, look, self._sizes.name, Weight.SEMIBOLD), self.width() * LONGEST_NAME)
+        name = self._name_width()
         beside = widest(_usual(), look, self._detail_px, Weight.REGULAR)
         return name + beside + 2.4 * edge, self._sizes.name * 1.14
+
+    def _name_width(self) -> float:
+        wanted = widest(self._names, self._look, self._sizes.name, Weight.SEMIBOLD)
+        return min(wanted, self.width() * LONGEST_NAME)
 
     def _about(self, someone: Someone) -> list[str]:
         return about(someone, waves=self._waves).split(" · ")

@@ -58,6 +58,11 @@ class GymPage(QWidget):
         """On how many pages names or stations take turns; more than one is too many to be read at once."""
         return self._view.pages
 
+    @property
+    def crowded(self) -> bool:
+        """Whether names or stations are more than can be read across the room at once."""
+        return self.pages > 1 or self._view.crowded
+
     def show_room(self, state: RoomState, now_ms: int) -> None:
         """Show the room at a clock time, its state brought up to that time."""
         scene = room_scene(self._session, state, self._names, now_ms)

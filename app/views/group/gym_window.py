@@ -39,6 +39,7 @@ class GymWindow(QWidget):
         self.setWindowIcon(icon)
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
+        self._layout.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
         self._resized = QTimer(self, singleShot=True, interval=REBUILD_AFTER_MS)
         self._resized.timeout.connect(self._build)
         self._listening = False
@@ -46,7 +47,7 @@ class GymWindow(QWidget):
     @property
     def crowded(self) -> bool:
         """Whether names or stations are too many to be read at once."""
-        return self._page is not None and self._page.pages > 1
+        return self._page is not None and self._page.crowded
 
     @property
     def monitor(self) -> str:
@@ -118,6 +119,12 @@ class GymWindow(QWidget):
 
     def _on_added(self, screen: QScreen) -> None:
         if screen.name() == self._wanted:
+            QTimer.singleShot(0, self, self._return)
+
+    def _return(self) -> None:
+        """Go to the wanted monitor again, once Qt knows it wholly."""
+        screen = next((each for each in QGuiApplication.screens() if each.name() == self._wanted), None)
+        if screen is not None and self._listening:
             self.put_on(screen)
 
     def _on_removed(self, screen: QScreen) -> None:

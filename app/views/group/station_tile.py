@@ -81,7 +81,7 @@ class StationTile(QFrame):
         if self._side is Side.BOTH:
             return
         painter = QPainter(self)
-        width = max(self.width() * BAR, 4.0)
+        width = min(max(self.width() * BAR, 4.0), self._look.sizes.body * 0.5)
         left = 0.0 if self._side is Side.LEFT else self.width() - width
         top, height = self.height() * 0.2, self.height() * 0.4
         painter.fillRect(QRectF(left, top, width, height), QColor(self._look.scheme.ink))

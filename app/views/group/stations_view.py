@@ -22,7 +22,10 @@ LEAST_HEIGHT = 2.6
 
 
 class StationsView(QWidget):
-    """Shows as many stations as can be read; more of them take turns, page by page."""
+    """Shows as many stations as can be read; more of them take turns, page by page.
+
+    Two stand side by side at the least: a phase with very long words is written smaller for it.
+    """
 
     def __init__(self, look: Look, sizes: Legible, session: GroupSession) -> None:
         super().__init__()
@@ -55,7 +58,8 @@ class StationsView(QWidget):
         super().resizeEvent(event)
         glance, gap = self._sizes.glance, self._look.sizes.body
         room = (self.width() - 6.4 * self._look.sizes.body, self.height() - glance * 1.6)
-        grid = grid_of(self._count, (self._least, glance * LEAST_HEIGHT), room, gap)
+        least = min(self._least, (room[0] - gap) / 2)
+        grid = grid_of(self._count, (least, glance * LEAST_HEIGHT), room, gap)
         if grid != self._grid:
             self._grid, self._page = grid, -1
             self._turn_to(0)

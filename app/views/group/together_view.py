@@ -59,6 +59,11 @@ class TogetherView(QWidget):
         """On how many pages the names are."""
         return self._band.pages
 
+    @property
+    def crowded(self) -> bool:
+        """Whether a name is too long to be read whole."""
+        return self._band.crowded
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let headline and band grow and shrink with the window."""
         super().resizeEvent(event)
