@@ -1,9 +1,11 @@
 """Pedals and presenters: taught by pressing them, one pedal for everything, and no harm from a bounce."""
 
+from typing import cast
+
 import pytest
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QApplication, QCheckBox, QDialog, QPushButton
+from PySide6.QtWidgets import QApplication, QCheckBox, QDialog, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.domain.dose import Band, OwnPaceReps
@@ -61,6 +63,24 @@ def test_a_key_that_is_needed_otherwise_is_not_learned(qtbot: QtBot) -> None:
     assert "cannot be learned" in desk.texts()
     desk.qtbot.keyClick(open_dialog(desk, TeachPedal), KEY.Key_Escape)
     assert kept == []
+
+
+@pytest.mark.parametrize("key", [KEY.Key_Space, KEY.Key_Return, KEY.Key_F1, KEY.Key_A])
+def test_any_key_closes_the_page_of_keys_and_teaches_nothing(qtbot: QtBot, key: Qt.Key) -> None:
+    desk = Desk(qtbot, OWN).press(KEY.Key_F1)
+    page = open_dialog(desk, KeyPage)
+    focused = cast("QWidget | None", page.focusWidget())
+    desk.qtbot.keyClick(page if focused is None else focused, key)
+    assert not [each for each in desk.page.findChildren(QDialog) if each.isVisible()]
+    assert desk.facts == []
+
+
+@pytest.mark.parametrize("key", [KEY.Key_Space, KEY.Key_Return])
+def test_a_pedal_that_sends_space_or_enter_can_be_taught(qtbot: QtBot, key: Qt.Key) -> None:
+    kept: list[PedalKeys] = []
+    desk = Desk(qtbot, OWN, around=Around(keep_pedals=kept.append))
+    teach(desk, "Teach a pedal to pause", key)
+    assert kept == [PedalKeys((), (key.name.removeprefix("Key_"),))]
 
 
 def test_one_pedal_is_chosen_on_the_page_of_keys(qtbot: QtBot) -> None:

@@ -6,7 +6,15 @@ from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.planfile.key_settings import PedalKeys
 from app.views.athlete.keys import KEY_PAGE
@@ -14,9 +22,10 @@ from app.views.athlete.pedal import learnable, name_of
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
-from app.views.widgets.plain import label, quiet_button, say
+from app.views.widgets.plain import label, quiet_button, say, scrolling
 
 Learn = Callable[[PedalKeys], object]
+MOST_OF_WINDOW = 0.95
 
 
 class KeyPage(QDialog):
@@ -35,19 +44,36 @@ class KeyPage(QDialog):
         outer = QVBoxLayout(self)
         edge = round(look.sizes.body * 1.6)
         outer.setContentsMargins(edge, edge, edge, edge)
-        grid = QGridLayout()
+        inside = QWidget()
+        grid = QGridLayout(inside)
+        grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(edge)
         grid.setVerticalSpacing(round(look.sizes.body * 0.15))
         for row, (key, what) in enumerate(self._rows()):
             grid.addWidget(label(look, key, weight=Weight.SEMIBOLD), row, 0)
             grid.addWidget(label(look, what), row, 1)
-        outer.addLayout(grid)
+        scroll = scrolling(inside, tr("Keys"))
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        outer.addWidget(scroll, 1)
         outer.addLayout(self._teaching())
+        self._fit(inside, edge, parent)
+        for button in self.findChildren(QPushButton):
+            button.setAutoDefault(False)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Close at any key, so that the next one reaches the session."""
         if not event.isAutoRepeat():
             self.close()
+
+    def _fit(self, inside: QWidget, edge: int, parent: QWidget) -> None:
+        """Be as large as what is shown, within the window."""
+        wanted = inside.sizeHint()
+        room = parent.window().size() * MOST_OF_WINDOW
+        foot = 3 * edge + round(self._look.sizes.body * 3)
+        self.resize(min(max(wanted.width() + 3 * edge, self.minimumSizeHint().width()), room.width()), 0)
+        self.resize(self.width(), min(wanted.height() + foot, room.height()))
 
     def _rows(self) -> list[tuple[str, str]]:
         rows = [(tr(key), tr(what)) for key, what in KEY_PAGE]
@@ -107,7 +133,11 @@ class TeachPedal(QDialog):
         self._about = label(look, wrap=True, colour=look.scheme.quiet)
         say(self._about, tr("It then pauses and goes on.") if pause else tr("It then counts and goes on."))
         column.addWidget(self._about)
-        column.addWidget(quiet_button(look, tr("Learn nothing  (Esc)"), self.close))
+        nothing = quiet_button(look, tr("Learn nothing  (Esc)"), self.close)
+        nothing.setAutoDefault(False)
+        column.addWidget(nothing)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Learn the key, or say that it cannot be learned."""
