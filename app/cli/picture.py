@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 from app import wiring
+from app.analysis.local_time import known_zone
 from app.domain.errors import UsageError
 
 SUMMARY = "draw the athlete's screen, or the review, into a PNG file without a display"
@@ -20,7 +21,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--athlete", metavar="NAME")
     parser.add_argument("--size", default="1920x1080", metavar="WIDTHxHEIGHT")
     parser.add_argument(
-        "--review", type=Path, metavar="DATABASE", help="draw the review of this record instead"
+        "--review", type=Path, metavar="DATABASE", help="draw the squad of this record, or its --athlete"
     )
 
 
@@ -51,9 +52,10 @@ def _draw_athlete(arguments: argparse.Namespace, size: tuple[int, int], fonts: P
 def _draw_review(arguments: argparse.Namespace, size: tuple[int, int], fonts: Path) -> None:
     from app.views.picture import draw_review
 
+    moment, zone = wiring.stamp()
+    moment = moment.astimezone(known_zone(zone))
     with wiring.open_record(arguments.review, read_only=True) as database:
-        summaries = database.queries.run_summaries()
-    draw_review(summaries, arguments.athlete, size, fonts, arguments.output)
+        draw_review(database, arguments.athlete, moment, size, fonts, arguments.output)
 
 
 def _size(text: str) -> tuple[int, int]:

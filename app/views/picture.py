@@ -2,20 +2,23 @@
 
 import os
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.domain.errors import PacewrightError
-from app.domain.records import Fact, RunSummary
+from app.domain.records import Fact
 from app.domain.timeline import Timeline
 from app.run.intents import Begin, CountRep, Tick
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
+    from app.store.database import Database
     from app.views.athlete.session import RunSession
 
+NOBODY = "There is nobody called {name} in this record; the names stand in its list of athletes."
 STEP_MS = 250
 COUNT_EACH_MS = 2_000
 
@@ -64,18 +67,29 @@ def draw_athlete(
 
 
 def draw_review(
-    summaries: Sequence[RunSummary], athlete: str | None, size: tuple[int, int], fonts: Path, to: Path
+    database: "Database", athlete: str | None, now: datetime, size: tuple[int, int], fonts: Path, to: Path
 ) -> None:
-    """Draw the review of these runs. Raises PacewrightError when the file cannot be written."""
+    """Draw the squad of a record at a moment by the clock of its place, or the page of one athlete.
+
+    Raises PacewrightError when the file cannot be written, or nobody has that name.
+    """
     from app.views.lettering import desk_scale
-    from app.views.review.page import ReviewPage
+    from app.views.review.athlete.spans import Stretch
+    from app.views.review.questions import read_athlete, read_squad
+    from app.views.review.room import Asks, ReviewRoom
     from app.views.theme import Look, Place, choose
 
+    lines = read_squad(database, now)
+    if athlete is not None and athlete not in {line.athlete for line in lines}:
+        raise PacewrightError(NOBODY.format(name=athlete))
+
     def build(family: str) -> "QWidget":
-        page = ReviewPage(Look(choose(Place.DESK), family, desk_scale(size[0])), lambda: None)
-        page.show_summaries(summaries)
-        page.choose_athlete(athlete)
-        return page
+        room = ReviewRoom(Look(choose(Place.DESK), family, desk_scale(size[0])), Asks())
+        room.show_squad(lines)
+        if athlete is not None:
+            room.open_athlete(athlete)
+            room.show_athlete(read_athlete(database, athlete, Stretch(), now.date(), pain=True))
+        return room
 
     _draw(build, size, fonts, to)
 

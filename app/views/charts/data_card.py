@@ -23,6 +23,14 @@ COPIED, SAVED = "The figures are copied.", "Saved as {path}."
 FILTER = "SVG (*.svg);;PNG (*.png)"
 
 
+class FreeLabel(QLabel):
+    """A wrapped text that is content with any height; else all cards beside it would be asked for theirs."""
+
+    def hasHeightForWidth(self) -> bool:
+        """No: there is room enough."""
+        return False
+
+
 class DataCard(Card):
     """One chart and its table. `why` carries the place whose figures are to be explained.
 
@@ -40,7 +48,7 @@ class DataCard(Card):
         self.readout = ElidedLabel()
         self.readout.setAccessibleName(f"{heading}, figures pointed at")
         self.readout.setForegroundRole(QPalette.ColorRole.WindowText)
-        self.empty = QLabel()
+        self.empty = FreeLabel()
         self.empty.setWordWrap(True)
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.empty.setTextFormat(Qt.TextFormat.PlainText)

@@ -9,10 +9,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 
 from app.views.charts.chart import LEAST_PLACES
-from app.views.charts.data import Form, Ink, Panel, Series, Slope, Zone
+from app.views.charts.data import Form, Ink, Mark, Panel, Series, Slope, Zone
 from app.views.theme import Look
 
 DOT_PX, RING_PX, DASH_PX = 9, 17, 8
+SIZES = {Mark.SQUARE: 11, Mark.CIRCLE: 8}
+"""A square is seen behind a circle of the same value."""
 INTERVAL_PX = 3
 BAR = 0.66
 ZONE_ALPHA, FAINT_ALPHA = 26, 100
@@ -119,14 +121,16 @@ class PanelItems:
             interval.setOpts(x=at, y0=low, y1=high, brush=colour, pen=None)
             self.intervals.append(interval)
         dots = self._take("dots", lambda: pg.ScatterPlotItem(size=DOT_PX, pen=None))
-        dots.setData(x=x, y=y, symbol=series.mark.value, brush=colour)
+        dots.setData(x=x, y=y, symbol=series.mark.value, size=SIZES.get(series.mark, DOT_PX), brush=colour)
 
     def _draw_end(self, series: Series, panel: Panel, look: Look, place: int) -> None:
         value = series.values[place] or 0.0
         others = [
             each.values[place] for each in panel.series if each is not series and len(each.values) > place
         ]
-        below = any(other is not None and other > value for other in others)
+        after = panel.series[panel.series.index(series) + 1 :]
+        alike = any(each.values[place] == value for each in after if len(each.values) > place)
+        below = alike or any(other is not None and other > value for other in others)
         text = self._take("end", lambda: pg.TextItem(""))
         text.setText(series.name)
         text.setFont(look.font(look.sizes.small))

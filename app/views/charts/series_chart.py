@@ -88,7 +88,7 @@ class SeriesChart(Chart):
         self.plots[row].showAxis("right", any(panel.zones for panel in self._panels))
         axis = self.plots[row].getAxis("right")
         axis.enableAutoSIPrefix(False)
-        axis.setStyle(tickLength=0)
+        axis.setStyle(tickLength=0, tickAlpha=0)
         axis.setTicks([[((zone.low + zone.high) / 2, zone.word) for zone in zones]])
 
     def _name_gaps(self) -> None:

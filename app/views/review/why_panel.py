@@ -62,11 +62,11 @@ class WhyPanel(Card):
         for figure in self._figures:
             self._add(column, figure)
         column.addStretch(1)
-        inside.setAutoFillBackground(False)
         old = self.area.takeWidget()
         if old is not None:
             old.deleteLater()
         self.area.setWidget(inside)
+        inside.setAutoFillBackground(False)
         self.area.viewport().setAutoFillBackground(False)
 
     def text(self) -> str:

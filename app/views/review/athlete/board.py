@@ -54,8 +54,8 @@ class Board(QScrollArea):
         self.cards = [DataCard(tr(heading), panels) for heading, panels in HEADINGS]
         self.effort_alone = DataCard(tr("Effort by session"))
         self.side_card, self.result_card = DataCard(tr("Left against right")), DataCard(tr("Test results"))
-        self.exercise = ChoiceBox(tr("Exercise compared"), 18, Look(LIGHT, look.family, look.sizes))
-        self.test = ChoiceBox(tr("Test shown"), 18, Look(LIGHT, look.family, look.sizes))
+        self.exercise = ChoiceBox(tr("Exercise compared"), 11, Look(LIGHT, look.family, look.sizes))
+        self.test = ChoiceBox(tr("Test shown"), 11, Look(LIGHT, look.family, look.sizes))
         self.calendar, self.notes, self.runs = CalendarCard(), NotesCard(), RunsCard()
         self._whys: dict[int, Charted] = {}
         self._inside = QWidget()

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from functools import partial
 
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QWidget
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QWidget
 
 from app.analysis.figure import Figure
 from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO
@@ -16,6 +16,8 @@ from app.views.theme import Look
 from app.views.translation import message, tr
 from app.views.widgets.card import RADIUS
 
+TILE_LETTERS = 8.8
+"""A tile of so many letters shows its words whole."""
 SHORT = {
     SESSIONS.name: message("Sessions done"),
     REPS.name: message("Reps done"),
@@ -101,28 +103,47 @@ class Tiles(QWidget):
         super().__init__(parent)
         self._look = look
         self.tiles: list[Tile] = []
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(0, 0, 0, 0)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._across = 0
 
     def show_figures(self, figures: Sequence[Figure]) -> None:
         """Show these figures; tiles are used again."""
         while len(self.tiles) < len(figures):
             tile = Tile(self._look, self)
             tile.clicked.connect(partial(self._ask, tile))
-            self._row.addWidget(tile, 1)
             self.tiles.append(tile)
+            self._across = 0
         for number, tile in enumerate(self.tiles):
             tile.setVisible(number < len(figures))
             if number < len(figures):
                 tile.show_figure(figures[number], self._look)
+        self._arrange()
 
     def set_look(self, look: Look) -> None:
         """Take colours and letters."""
         self._look = look
-        self._row.setSpacing(look.sizes.body // 2)
+        self._grid.setSpacing(look.sizes.body // 2)
         for tile in self.tiles:
             if tile.figure is not None:
                 tile.show_figure(tile.figure, look)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the tiles into two rows where one is too narrow for their words."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        shown = max(sum(tile.isVisibleTo(self) for tile in self.tiles), 1)
+        fits = self.width() // round(self._look.sizes.body * TILE_LETTERS)
+        across = shown if fits >= shown else -(-shown // 2)
+        if across == self._across:
+            return
+        self._across = across
+        for number, tile in enumerate(self.tiles):
+            self._grid.addWidget(tile, number // across, number % across)
+        for column in range(self._grid.columnCount()):
+            self._grid.setColumnStretch(column, int(column < across))
 
     def _ask(self, tile: Tile, _checked: bool = False) -> None:
         if tile.figure is not None:

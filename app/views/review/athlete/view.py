@@ -104,7 +104,9 @@ def head_figures(record: AthleteRecord, *, pain: bool = True) -> tuple[Figure, .
     found = (*adherence_figures(record), *load_figures(record), *wellbeing_figures(record))
     chosen: dict[str, Figure] = {}
     for figure in found:
-        latest = figure.name in LATEST and (figure.value is not None or figure.name not in chosen)
+        before = chosen.get(figure.name)
+        unknown = before is None or before.value is None
+        latest = figure.name in LATEST and (figure.value is not None or unknown)
         if latest or (figure.name in WHOLE and not figure.of):
             chosen[figure.name] = figure
     return tuple(chosen[name] for name in ORDER if name in chosen and (pain or name not in PAINFUL))

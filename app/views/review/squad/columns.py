@@ -18,7 +18,7 @@ WHY_FIRST, LOAD = 1, 6
 def squad_columns(*, pain: bool = True) -> tuple[Column[SquadLine], ...]:
     """All columns; without `pain` neither pain nor the reasons, which may tell of it."""
     name: Column[SquadLine] = Column(
-        tr("Athlete"), lambda line: line.called, lambda line: line.called.casefold(), wide=True
+        tr("Athlete"), lambda line: line.called, lambda line: line.called.casefold()
     )
     why: Column[SquadLine] = Column(
         tr("Why first"),

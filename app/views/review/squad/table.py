@@ -17,6 +17,7 @@ from app.views.widgets.shapes import Shape, paint_shape
 Index = QModelIndex | QPersistentModelIndex
 ROW_ROLE = Qt.ItemDataRole.UserRole
 SHAPES = {Level.TRIANGLE: Shape.TRIANGLE, Level.SQUARE: Shape.SQUARE}
+NAME_LETTERS = 22
 BAR_SHARE, ROOM_SHARE, BAR_STEP = 0.62, 0.62, 0.85
 
 
@@ -89,6 +90,7 @@ class SquadTable(RowsTable):
         """Room for the bars, which are no words; what is wished beside is as words want it."""
         super()._measure()
         if len(self._wished) > LOAD:
+            self._wished[0] = min(self._wished[0], self.fontMetrics().averageCharWidth() * NAME_LETTERS)
             bars = round(WEEKS_SHOWN * BAR_STEP * self.fontMetrics().height()) + 2 * self._padding
             title = self.horizontalHeader().fontMetrics().horizontalAdvance(tr("Load, 8 weeks"))
             self._wished[LOAD] = max(bars, title + 2 * self._padding)
