@@ -25,8 +25,8 @@ class LoudnessBar(QWidget):
         side = look.margin
         row.setContentsMargins(side, 0, side, round(look.sizes.body * 0.8))
         row.addWidget(self._words)
-        row.addWidget(quiet_button(look, "softer  (−)", lambda: change(Loudness.softer)))
-        row.addWidget(quiet_button(look, "louder  (+)", lambda: change(Loudness.louder)))
+        row.addWidget(quiet_button(look, tr("softer  (−)"), lambda: change(Loudness.softer)))
+        row.addWidget(quiet_button(look, tr("louder  (+)"), lambda: change(Loudness.louder)))
         row.addWidget(self._switch)
         row.addStretch(1)
         row.addWidget(quiet_button(look, tr("Keys  (F1)"), show_keys))
@@ -34,7 +34,7 @@ class LoudnessBar(QWidget):
     def show_loudness(self, loudness: Loudness) -> None:
         """Show how loud it is."""
         say(self._words, loudness_words(loudness))
-        words = "sound on  (V)" if loudness.muted else "sound off  (V)"
+        words = tr("sound on  (V)") if loudness.muted else tr("sound off  (V)")
         if self._switch.text() != words:
             self._switch.setText(words)
             self._switch.setAccessibleName(words)
@@ -42,4 +42,4 @@ class LoudnessBar(QWidget):
 
 def loudness_words(loudness: Loudness) -> str:
     """How loud it is, in a few words."""
-    return "Sound off" if loudness.muted else f"Sound {loudness.percent} %"
+    return tr("Sound off") if loudness.muted else tr("Sound {n} %").format(n=loudness.percent)

@@ -78,13 +78,14 @@ class WorkPanel(QWidget):
 
     def _cue_text(self, shown: Snapshot) -> str:
         if shown.missed:
-            return "This rep is marked as not done"
+            return tr("This rep is marked as not done")
         if shown.marked:
-            return "Marked: " + ", ".join(fault or "a fault" for fault in shown.marked)
+            marked = ", ".join(fault or tr("a fault") for fault in shown.marked)
+            return tr("Marked: {faults}").format(faults=marked)
         if shown.doing is not Doing.WORK:
             return shown.exercise.setup or shown.cue or ""
         if shown.bout.open_ended and not shown.cue:
-            return "Press Enter for each rep"
+            return tr("Press Enter for each rep")
         return shown.cue or ""
 
     def _foot(self) -> QFrame:
