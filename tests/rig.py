@@ -106,7 +106,9 @@ class Rig:
             page.refresh()
 
     def click(self, words: str) -> None:
-        (button,) = [part for part in self.page.findChildren(QPushButton) if part.text() == words]
+        """Click the button of these words; the key in brackets after them need not be said."""
+        buttons = self.page.findChildren(QPushButton)
+        (button,) = [part for part in buttons if part.text().partition("  (")[0] == words.partition("  (")[0]]
         self.qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
     def texts(self) -> str:

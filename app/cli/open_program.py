@@ -44,7 +44,7 @@ def run(arguments: argparse.Namespace) -> int:
     session = None if plan is None else house.read_plan(plan)
     _refuse_too_long(house, session, athlete)
     house.read_settings()
-    return run_application(house, Wish(session, athlete, arguments.full_screen))
+    return run_application(house, Wish(session, athlete, arguments.full_screen, plan))
 
 
 def _refuse_too_long(house: "House", session: "WrittenPlan | None", name: str | None) -> None:
@@ -87,6 +87,8 @@ def _house(arguments: argparse.Namespace) -> "House":
         stamp=wiring.stamp,
         new_id=wiring.new_run_id,
         back_up_record=lambda: wiring.back_up_record(database),
+        record=database,
+        state=wiring.state_folder(),
     )
 
 

@@ -12,6 +12,8 @@ from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 from app.views.display import require_display
 from app.views.house import House, Wish
 from app.views.lettering import load_fonts
+from app.views.one_window import OneWindow
+from app.views.remembered import Remembered
 from app.views.window import Window
 
 HEARTBEAT_MS = 200
@@ -21,24 +23,43 @@ APPLICATION_ID = "io.pacewright.Pacewright"
 def run_application(house: House, wish: Wish) -> int:
     """Show the window until it is closed; gives the exit status, 1 when the record could not be opened.
 
-    Raises DisplayError when there is no screen.
+    Where a window is open on the record already, the wish is handed over to it. Raises DisplayError when
+    there is no screen.
     """
     require_display()
     application = make_application(sys.argv[:1])
-    window = Window(house, wish, load_fonts(house.fonts))
+    one = None if house.record is None else OneWindow(house.record, application)
+    if one is not None and one.hand_over(wish.plan, wish.athlete):
+        return 0
+    window, remembered = Window(house, wish, load_fonts(house.fonts)), Remembered(house.state)
     window.broken.connect(lambda sentence: _give_up(window, sentence))
-    window.setGeometry(window.screen().availableGeometry())
+    if one is not None:
+        one.handed.connect(window.take_over)
+        one.listen()
     try:
         with closed_on_interrupt(window):
-            if wish.full_screen:
-                window.showFullScreen()
-            else:
-                window.showMaximized()
+            show_where_it_was(window, remembered, full_screen=wish.full_screen)
             return application.exec()
     finally:
+        remembered.keep_place(window)
+        if one is not None:
+            one.close()
         window.deleteLater()
         application.processEvents()
         gc.enable()
+
+
+def show_where_it_was(window: QWidget, remembered: Remembered, *, full_screen: bool) -> None:
+    """Show a window where it was when it was closed, full screen where asked, else as large as can be."""
+    kept = remembered.place(window)
+    if not kept:
+        window.setGeometry(window.screen().availableGeometry())
+    if full_screen:
+        window.showFullScreen()
+    elif kept:
+        window.show()
+    else:
+        window.showMaximized()
 
 
 def make_application(arguments: list[str]) -> QApplication:

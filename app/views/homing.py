@@ -23,11 +23,12 @@ from app.views.home.record import (
     read_home,
     unasked_name,
 )
-from app.views.home.state import Door, HomeState
+from app.views.home.state import Door, HomeState, Offer
 from app.views.house import House
 from app.views.remembered import Remembered
 from app.views.theme import Look
 from app.views.translation import tr
+from app.views.unfinished import Unfinished, latest_unfinished
 from app.views.worker import RecordKeeper
 
 LOOK_AGAIN_MS = 60_000
@@ -37,11 +38,12 @@ LOOK_AGAIN_MS = 60_000
 class Homing(QObject):
     """Builds first pages and keeps what they show.
 
-    `begun` carries a plan's path and a name; `said` a sentence for the page.
+    `begun` carries a plan's path and a name; `taken_up` and `laid_down` the Unfinished that was offered.
     """
 
     begun = Signal(object, str)
-    said = Signal(str)
+    taken_up = Signal(object)
+    laid_down = Signal(object)
 
     def __init__(self, house: House, keeper: RecordKeeper, remembered: Remembered, parent: QObject) -> None:
         super().__init__(parent)
@@ -53,10 +55,11 @@ class Homing(QObject):
         self._plan: Path | None = None
         self._handed: Path | None = None
         self._page: HomePage | None = None
+        self._unfinished: Unfinished | None = None
         self._sent: set[str] = set()
-        self._settled = False
+        self._settled = self._closed = False
         self._again = QTimer(self, interval=LOOK_AGAIN_MS)
-        self._again.timeout.connect(self.look_again)
+        self._again.timeout.connect(self._look_where_seen)
 
     @property
     def athlete(self) -> str:
@@ -76,6 +79,7 @@ class Homing(QObject):
         page.answered.connect(self._answer)
         page.unasked.connect(self._leave_unasked)
         self._show()
+        self._offer(self._unfinished)
         return page
 
     def settle(self, names: Sequence[str], athlete: str | None) -> None:
@@ -84,17 +88,25 @@ class Homing(QObject):
         if athlete is not None:
             self._athlete = athlete
         if gone := self._remembered.drop_missing():
-            self.said.emit(tr("%n plan(s) led lately cannot be found any more and left the list.", "", gone))
+            self._say(tr("%n plan(s) led lately cannot be found any more and left the list.", "", gone))
         self._again.start()
         self._show()
 
     def look_again(self) -> None:
-        """Ask the record what there is by now."""
+        """Ask the record what there is by now, a run that was cut short first of all."""
+        if self._closed:
+            return
         now, here = self._now()
+        self._keeper.ask(latest_unfinished, self._offer)
         self._keeper.ask(lambda database: read_home(database, now, here), self._take)
+
+    def _look_where_seen(self) -> None:
+        if self._page is not None and self._page.isVisible():
+            self.look_again()
 
     def close(self) -> None:
         """Ask nothing any more."""
+        self._closed = True
         self._again.stop()
 
     def choose_athlete(self, name: str) -> None:
@@ -108,15 +120,30 @@ class Homing(QObject):
         self._handed = self._plan = path.absolute()
         self._show()
 
-    def led(self, path: Path, athlete: str) -> None:
+    def led(self, path: Path | None, athlete: str) -> None:
         """Remember that an athlete was led through a plan."""
-        self._remembered.led(path, athlete)
+        if path is not None:
+            self._remembered.led(path, athlete)
         self._athlete, self._handed = athlete, None
         self._show()
 
     def _choose_plan(self, path: Path | None) -> None:
         self._plan = path
         self._show()
+
+    def _offer(self, unfinished: Unfinished | None) -> None:
+        self._unfinished = unfinished
+        if self._page is None:
+            return
+        if unfinished is None:
+            self._page.offer(None)
+            return
+        take_up, lay_down = partial(self.taken_up.emit, unfinished), partial(self.laid_down.emit, unfinished)
+        self._page.offer(Offer(unfinished.sentence, take_up, lay_down))
+
+    def _say(self, sentence: str) -> None:
+        if self._page is not None:
+            self._page.show_notice(sentence)
 
     def _take(self, record: HomeRecord) -> None:
         self._record = record
@@ -179,7 +206,7 @@ class Homing(QObject):
     def _heard(self, owed: OwedRating, kept: bool) -> None:
         if not kept:
             self._sent.discard(unasked_name(owed))
-            self.said.emit(tr("That answer could not be kept. Please give it again."))
+            self._say(tr("That answer could not be kept. Please give it again."))
         self.look_again()
 
     def _forget(self, owed: OwedRating) -> None:

@@ -34,6 +34,8 @@ class House:
     settings as they hold while the program is open: the words of the command go before those of the file.
     `stamp` gives the present moment and the name of the time zone; without it nothing can be corrected.
     `new_id` gives a fresh UUIDv7 for what is of a moment; without both nothing is asked before a session.
+    `record` is the database's file, of which one window is open at a time; `state` the folder for what this
+    computer remembers. Without them there may be several windows, and nothing is remembered.
     """
 
     fonts: Path
@@ -57,6 +59,8 @@ class House:
     back_up_record: Callable[[], object] = _no_backup
     stamp: Callable[[], tuple[datetime, str]] | None = None
     new_id: Callable[[datetime], str] | None = None
+    record: Path | None = None
+    state: Path | None = None
 
     def trial(self) -> "Trial":
         """A trial of the sound as it is set. Raises FileProblemsError."""
@@ -65,8 +69,12 @@ class House:
 
 @dataclass(frozen=True, slots=True)
 class Wish:
-    """What the program is opened on: a session that has been read, for an athlete; or nothing yet."""
+    """What the program is opened on: a session that has been read, for an athlete; or nothing yet.
+
+    `plan` is the file it was read from.
+    """
 
     session: WrittenPlan | None = None
     athlete: str | None = None
     full_screen: bool = False
+    plan: Path | None = None

@@ -17,13 +17,15 @@ from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
 from app.views.before.asking import Asking
 from app.views.before.page import BeforePage
+from app.views.home.page import HomePage
+from app.views.homing import Homing
 from app.views.house import House, Wish
 from app.views.leading import Leading
+from app.views.remembered import Remembered
 from app.views.reviewing import Reviewing
 from app.views.rooms import Room, Rooms, as_widget
-from app.views.start_page import Offer, StartPage
 from app.views.theme import Look, palette
-from app.views.unfinished import Unfinished, latest_unfinished
+from app.views.unfinished import Unfinished
 from app.views.worker import RecordKeeper
 
 REBUILD_AFTER_MS = 120
@@ -71,13 +73,15 @@ class Window(QMainWindow):
         self._keeper.noticed.connect(self._show_notice)
         self._record_open = False
         self._trouble = self._notice = ""
-        self._unfinished: Unfinished | None = None
         self._settled = self._closed = self._key_led_on = False
-        self._names: tuple[str, ...] = ()
         self._leading = Leading(house, self._keeper, self)
         self._asking = Asking(house, self._keeper, self)
+        self._homing = Homing(house, self._keeper, Remembered(house.state), self)
+        self._homing.begun.connect(self._begin_plan)
+        self._homing.taken_up.connect(lambda cut: self._or_say(partial(self.take_up, cut)))
+        self._homing.laid_down.connect(lambda cut: self._or_say(partial(self.lay_down, cut)))
         self._leading.began.connect(self._show_session)
-        self._reviewing = Reviewing(house, self._keeper, self._leave_review)
+        self._reviewing = Reviewing(house, self._keeper, self._go_home)
         self._leading.under_way.connect(self._asking.close)
         self._page: AthletePage | BeforePage | None = None
         self._rooms = Rooms(house, self._keeper, self._appearance, self)
@@ -102,16 +106,37 @@ class Window(QMainWindow):
         self._settled = True
         self._keeper.open()
         try:
-            self._names = tuple(athlete.name for athlete in self._house.read_athletes())
-            self._start.show_athletes(self._names, self._wish.athlete)
+            names = tuple(athlete.name for athlete in self._house.read_athletes())
+            self._homing.settle(names, self._wish.athlete)
+            self._start.take_focus()
             if self._wish.session is not None:
-                self.begin_session(self._wish.session, self._start.athlete)
+                self.begin_session(self._wish.session, self._homing.athlete)
+                self._homing.led(self._wish.plan, self._homing.athlete)
         except PacewrightError as error:
             self.broken.emit(str(error))
 
     def choose_plan(self, path: Path) -> None:
         """Read a plan and show the session it makes, or say what is wrong with it."""
-        self._or_say(lambda: self.begin_session(self._house.read_plan(path), self._start.athlete))
+        self._begin_plan(path, self._homing.athlete)
+
+    def take_over(self, plan: Path | None, athlete: str | None) -> None:
+        """Come to the front with what another start of the program wished for; a run goes on as it is."""
+        if athlete is not None:
+            self._homing.choose_athlete(athlete)
+        if plan is not None:
+            self._homing.bring(plan)
+        if self._pages.currentWidget() is self._reviewing.frame:
+            self._go_home()
+        self.setWindowState(self.windowState() & ~Qt.WindowState.WindowMinimized)
+        self.raise_()
+        self.activateWindow()
+
+    def _begin_plan(self, path: Path, name: str) -> None:
+        def begin() -> None:
+            self.begin_session(self._house.read_plan(path), name)
+            self._homing.led(path, name)
+
+        self._or_say(begin)
 
     def begin_session(self, session: WrittenPlan, name: str) -> None:
         """Show the session of an athlete, ready to begin."""
@@ -125,7 +150,7 @@ class Window(QMainWindow):
     def lay_down(self, unfinished: Unfinished) -> None:
         """Close a run that was cut short as it stands: abandoned, every rep kept."""
         self._leading.lay_down(unfinished)
-        self._keeper.ask(latest_unfinished, self._offer)
+        self._homing.look_again()
 
     def _show_session(self) -> None:
         if self._leading.session is not None:
@@ -158,11 +183,11 @@ class Window(QMainWindow):
         if page is None:
             return
         self._drop(page)
-        self._pages.setCurrentWidget(self._start)
+        self._start.be_deaf()
         self._start.show_notice(self._trouble or self._notice)
         self._leading.leave()
         self._asking.close(None)
-        self._keeper.ask(latest_unfinished, self._offer)
+        self._go_home()
 
     def open_review(self) -> None:
         """Show what was done, once the passphrase was said where there is one."""
@@ -190,7 +215,7 @@ class Window(QMainWindow):
         elif event.key() == Qt.Key.Key_Escape and self.isFullScreen():
             self.showNormal()
         elif event.key() == Qt.Key.Key_Escape and self._pages.currentWidget() is self._reviewing.frame:
-            self._leave_review()
+            self._go_home()
         elif event.matches(QKeySequence.StandardKey.Preferences) or _is_ctrl_comma(event):
             if self._pages.currentWidget() is self._start:
                 self.open_screen()
@@ -206,6 +231,7 @@ class Window(QMainWindow):
             return
         self._closed = True
         try:
+            self._homing.close()
             self._leave_room()
             self.leave_session()
         finally:
@@ -244,30 +270,23 @@ class Window(QMainWindow):
         room, self._room = self._room, None
         if room is not None:
             room.end()
-            self._pages.setCurrentWidget(self._start)
+            self._go_home()
             self._drop(as_widget(room))
 
-    def _leave_review(self) -> None:
+    def _go_home(self) -> None:
         self._pages.setCurrentWidget(self._start)
+        self._start.take_focus()
+        self._homing.look_again()
 
     def _on_opened(self) -> None:
         self._record_open = True
-        self._keeper.ask(latest_unfinished, self._offer)
+        self._homing.look_again()
         self._keeper.back_up(self._house.back_up_record)
 
     def _show_notice(self, sentence: str) -> None:
         self._notice = sentence
         if not self._trouble and not self._closed:
             self._start.show_notice(sentence)
-
-    def _offer(self, unfinished: Unfinished | None) -> None:
-        self._unfinished = unfinished
-        if unfinished is None:
-            self._start.offer(None)
-            return
-        take_up = partial(self._or_say, partial(self.take_up, unfinished))
-        lay_down = partial(self._or_say, partial(self.lay_down, unfinished))
-        self._start.offer(Offer(unfinished.sentence, take_up, lay_down))
 
     def _on_failed(self, sentence: str) -> None:
         if self._closed:
@@ -311,9 +330,7 @@ class Window(QMainWindow):
         old_start, old_page = self._start, self._page
         showing_start = self._pages.currentWidget() is old_start
         self._start = self._build_start()
-        self._start.show_athletes(self._names, old_start.athlete)
         self._start.show_notice(old_start.notice)
-        self._offer(self._unfinished)
         self._drop(old_start)
         if showing_start:
             self._pages.setCurrentWidget(self._start)
@@ -323,7 +340,7 @@ class Window(QMainWindow):
                 page.ask_again(old_page.question)
             self._drop(old_page)
 
-    def _build_start(self) -> StartPage:
+    def _build_start(self) -> HomePage:
         look = self._look()
         self.setPalette(palette(look.scheme))
         doors = (
@@ -332,7 +349,7 @@ class Window(QMainWindow):
             ("Sound", self.open_sound),
             ("Screen", self.open_screen),
         )
-        start = StartPage(look, self._house.plans, self.choose_plan, doors)
+        start = self._homing.build(look, doors)
         self._pages.addWidget(start)
         return start
 
