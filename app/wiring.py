@@ -1,7 +1,8 @@
 """The one place that builds the object graph: which folder, which store, which speaker."""
 
 import os
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
@@ -11,7 +12,7 @@ import app
 from app.domain.athlete import Athlete
 from app.domain.errors import UsageError
 from app.domain.plan import WrittenPlan
-from app.domain.records import RunHeader
+from app.domain.records import BoutPrescribed, Fact, RunHeader
 from app.domain.timeline import Timeline
 from app.store import places
 
@@ -22,8 +23,13 @@ if TYPE_CHECKING:
     from app.audio.speaker.choice import Preference
     from app.audio.speaker.port import Speaker
     from app.audio.trial import Trial
+    from app.domain.group import GroupSession
+    from app.domain.group_record import GroupMember, GroupRecord
+    from app.domain.grouping import Grouping
     from app.planfile.settings import Settings
     from app.planfile.settings_edit import Changes
+    from app.run.group_journal import GroupJournal
+    from app.run.room_pen import RoomPen
     from app.store.backup import BackedUp
     from app.store.database import Database
 
@@ -239,3 +245,70 @@ def new_header(athlete: str, written: WrittenPlan, *, invented: bool = False) ->
     return RunHeader(
         new_run_id(began), athlete, written.plan.title, written.text, began, local_zone_name(), invented
     )
+
+
+def new_group(session: "GroupSession", grouping: "Grouping") -> "GroupRecord":
+    """A group session that begins now: a name for it, and one for the run of each athlete."""
+    from app.domain.group_record import GroupMember, GroupRecord, grouping_text, member_text
+
+    began = now()
+    members = tuple(
+        GroupMember(
+            new_run_id(began),
+            place,
+            part.athlete.name,
+            new_run_id(began),
+            member_text(part.athlete, part.team),
+        )
+        for place, part in enumerate(session.parts)
+    )
+    return GroupRecord(
+        new_run_id(began),
+        grouping.form,
+        grouping_text(grouping, session),
+        began,
+        local_zone_name(),
+        members,
+    )
+
+
+def new_member_header(member: "GroupMember", written: WrittenPlan, *, invented: bool = False) -> RunHeader:
+    """The header of a run of a group session that begins now, under the name kept for it."""
+    return replace(new_header(member.athlete, written, invented=invented), run_id=member.run_id)
+
+
+def take_up_group(
+    database: "Database",
+    group: "GroupRecord",
+    journal: "GroupJournal",
+    now_ms: int,
+    recall: Callable[[RunHeader, Sequence[BoutPrescribed], Sequence[Fact]], None] | None = None,
+) -> "RoomPen":
+    """A group session that has no end yet, standing still where it was, to be led on from `now_ms`.
+
+    `recall` is told of each run that goes on, as a steady journal wants it. Raises StoreError when it cannot
+    be read, FileProblemsError when its plan is no plan any more.
+    """
+    from app.domain.group_record import session_of
+    from app.domain.prescription import prescriptions
+    from app.run.room_controller import RoomController
+    from app.run.room_pen import RoomPen
+
+    members = sorted(group.members, key=lambda member: member.place)
+    there = database.queries.run_ids()
+    headers = {
+        each.run_id: database.queries.header_of(each.run_id) for each in members if each.run_id in there
+    }
+    written = parse_plan(next(iter(headers.values())).plan_text)
+    invented = any(header.invented for header in headers.values())
+    facts = [database.queries.facts_of(each.run_id) for each in members]
+    session = session_of(written.plan, group)
+    for member, part, theirs in zip(members, session.parts, facts, strict=True):
+        if recall is not None and theirs:
+            recall(headers[member.run_id], prescriptions(part.timeline), theirs)
+    room = RoomController.taken_up(session, facts, now_ms)
+
+    def header_of(member: "GroupMember") -> RunHeader:
+        return headers.get(member.run_id) or new_member_header(member, written, invented=invented)
+
+    return RoomPen(room, journal, group, header_of, kept=True)

@@ -7,7 +7,7 @@ from app.domain.records import Fact
 from app.run.controller import Controller
 from app.run.intents import Begin, CountRep, Intent, Stop, Tick
 from app.run.journal import Journal
-from app.run.state import Doing, Stand
+from app.run.state import Doing, RunState, Stand
 
 STEP_MS = 250
 OWN_PACE_MS = 2_000
@@ -86,7 +86,11 @@ def _own_pace(controller: Controller, now_ms: int) -> bool:
 
 
 def _since_count(controller: Controller, now_ms: int) -> int:
-    state = controller.state
+    return since_count(controller.state, now_ms)
+
+
+def since_count(state: RunState, now_ms: int) -> int:
+    """Time in ms since a rep at one's own pace was last counted, else since the work began."""
     if state.counted_ms is not None:
         return now_ms - state.counted_ms
     return state.local_ms(now_ms) - state.work_from_ms
