@@ -134,11 +134,12 @@ def test_the_exercise_and_the_cue_are_in_sight_whatever_the_stage_is_called(qtbo
 def test_a_long_word_for_a_phase_is_cut_before_the_count_is_too_small(qtbot: QtBot) -> None:
     page = page_at(qtbot, endless(), WORK, SIZES[0])
     (view,) = page.findChildren(HeadlineView)
-    pixels = view._fitting_px()
-    assert pixels >= min(view.wished_px(), view.height() / 1.5) * LEAST_SHRUNK
-    word = view._fitting_word(pixels)
+    fit = view._fit()
+    assert fit.pixels >= min(view.wished_px(), view.height() / 1.5)
+    assert fit.word == LEAST_SHRUNK
+    word = view._fitting_word(fit)
     assert word.endswith("…")
-    assert view._width_of(pixels, word) <= view.width() * (1 - 2 * MARGIN) + 1
+    assert view._width(fit, word) <= view.width() * (1 - 2 * MARGIN) + 1
 
 
 @pytest.mark.parametrize(("tempo", "reps"), [("0.1-0-0.1-0", 200), ("1-0-1-0", 40), ("3-1-2-0", 8)])

@@ -50,7 +50,7 @@ def test_everything_fits_and_can_be_read_at_ten_metres(
         assert misfits(page) == []
         for headline in page.findChildren(RoomHeadline):
             if headline.isVisibleTo(page):
-                assert arcmin(headline._fitting_px(), Weight.BOLD, size[1]) >= 22
+                assert arcmin(headline._fit().pixels, Weight.BOLD, size[1]) >= 22
         for band in page.findChildren(RosterBand):
             assert arcmin(band._sizes.name, Weight.SEMIBOLD, size[1]) >= 16
         for words in page.findChildren(TileWords):

@@ -1,13 +1,13 @@
 """The three huge things: side, phase word with its seconds, count."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.domain.plan import Side
-from app.views.lettering import GLANCE_ARCMIN, Weight, digit_height_px, font_px, px_per_mm
+from app.views.lettering import GLANCE_ARCMIN, LEAST_ARCMIN, Weight, digit_height_px, font_px, px_per_mm
 from app.views.theme import Look
 
 SHARE_OF_WINDOW = 0.152
@@ -15,8 +15,11 @@ COUNT_RATIO, OF_RATIO = 1.5, 0.32
 MARGIN = 0.0375
 MOST_OF_WINDOW = 0.3
 LEADING = 0.95
-LEAST_SHRUNK = 0.6
-"""A long word for the phase makes the headline this much smaller at most; what is too long then is cut."""
+LEAST_SHRUNK = LEAST_ARCMIN / GLANCE_ARCMIN
+"""A long word for the phase gets letters this much smaller at most; what is too long then is cut."""
+SQUEEZES = (0.0, 0.5, 1.0)
+"""How far the count and the gaps give way, in turn, before side and phase do."""
+MOST_SQUEEZED = 0.65
 BAR = 0.012
 
 
@@ -97,17 +100,17 @@ class HeadlineView(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setLayoutDirection(Qt.LayoutDirection.LayoutDirectionAuto)
-        pixels = self._fitting_px()
+        fit = self._fit()
         base = self.height() * 0.86
-        self._paint_bar(painter, base, pixels)
+        self._paint_bar(painter, base, fit.pixels)
         x = self.width() * MARGIN
-        for text, font, colour, space in self._left_parts(pixels, self._fitting_word(pixels)):
+        for text, font, colour, space in self._left_parts(fit, self._fitting_word(fit)):
             painter.setFont(font)
             painter.setPen(QColor(colour))
             painter.drawText(QPointF(x, base), text)
             x += QFontMetricsF(font).horizontalAdvance(text) + space
         x = self.width() * (1 - MARGIN)
-        for text, font, colour, space in reversed(self._right_parts(pixels)):
+        for text, font, colour, space in reversed(self._right_parts(fit)):
             x -= QFontMetricsF(font).horizontalAdvance(text)
             painter.setFont(font)
             painter.setPen(QColor(colour))
@@ -124,43 +127,78 @@ class HeadlineView(QWidget):
             QRectF(left, base - pixels * 0.78, width, pixels * 0.84), QColor(self._look.scheme.ink)
         )
 
-    def _left_parts(self, pixels: float, phase_text: str) -> list[Part]:
-        shown, look = self._shown, self._look
+    def _left_parts(self, fit: "Fit", phase_text: str) -> list[Part]:
+        shown, look, pixels = self._shown, self._look, fit.pixels
         parts = []
         if shown.side_text:
-            parts.append((shown.side_text, look.font(pixels, Weight.BOLD), look.scheme.ink, pixels * 0.8))
+            parts.append((shown.side_text, look.font(pixels, Weight.BOLD), look.scheme.ink, fit.gap(0.8)))
         if phase_text:
-            parts.append((phase_text, look.font(pixels, Weight.BOLD), shown.colour, pixels * 0.42))
+            font = look.font(pixels * fit.word, Weight.BOLD)
+            parts.append((phase_text, font, shown.colour, fit.gap(0.42)))
         if shown.seconds_text:
-            parts.append((shown.seconds_text, look.font(pixels, Weight.LIGHT), shown.colour, pixels * 0.3))
+            parts.append((shown.seconds_text, look.font(pixels, Weight.LIGHT), shown.colour, fit.gap(0.3)))
         return parts
 
-    def _right_parts(self, pixels: float) -> list[Part]:
+    def _right_parts(self, fit: "Fit") -> list[Part]:
         shown, look = self._shown, self._look
         parts = []
         if shown.count_text:
-            font = look.font(pixels * COUNT_RATIO, Weight.BOLD)
-            parts.append((shown.count_text, font, look.scheme.ink, pixels * 0.2))
+            font = look.font(fit.count_px, Weight.BOLD)
+            parts.append((shown.count_text, font, look.scheme.ink, fit.gap(0.2)))
         if shown.of_text:
-            parts.append(
-                (shown.of_text, look.font(pixels * OF_RATIO, Weight.REGULAR), look.scheme.quiet, pixels * 0.2)
-            )
+            font = look.font(fit.pixels * OF_RATIO, Weight.REGULAR)
+            parts.append((shown.of_text, font, look.scheme.quiet, fit.gap(0.2)))
         return parts
 
-    def _fitting_px(self) -> float:
-        wished = min(self.wished_px(), self.height() / (COUNT_RATIO * LEADING))
-        needed = self._width_of(wished, self._shown.phase_text)
-        room = self.width() * (1 - 2 * MARGIN)
-        return wished if needed <= room else wished * max(room / needed, LEAST_SHRUNK)
+    def _fit(self) -> "Fit":
+        """How large everything is: count and gaps give way first, then the word of the phase alone."""
+        pixels = min(self.wished_px(), self.height() / (COUNT_RATIO * LEADING))
+        fit = Fit(pixels)
+        for squeeze in SQUEEZES:
+            fit = Fit(pixels, squeeze)
+            over = self._width(fit, self._shown.phase_text) - self._room
+            if over <= 0:
+                return fit
+        word = self._word_width(fit, self._shown.phase_text)
+        return replace(fit, word=min(max((word - over) / word, LEAST_SHRUNK), 1.0)) if word else fit
 
-    def _fitting_word(self, pixels: float) -> str:
-        room = self.width() * (1 - 2 * MARGIN) - self._width_of(pixels, self._shown.phase_text)
-        metrics = QFontMetricsF(self._look.font(pixels, Weight.BOLD))
+    def _fitting_word(self, fit: "Fit") -> str:
+        """The word of the phase, cut where even small letters do not fit."""
         word = self._shown.phase_text
-        if room >= -1:
+        over = self._width(fit, word) - self._room
+        if over <= 1:
             return word
-        return metrics.elidedText(word, Qt.TextElideMode.ElideRight, metrics.horizontalAdvance(word) + room)
+        metrics = QFontMetricsF(self._look.font(fit.pixels * fit.word, Weight.BOLD))
+        return metrics.elidedText(word, Qt.TextElideMode.ElideRight, metrics.horizontalAdvance(word) - over)
 
-    def _width_of(self, pixels: float, phase_text: str) -> float:
-        parts = (*self._left_parts(pixels, phase_text), *self._right_parts(pixels))
+    @property
+    def _room(self) -> float:
+        return self.width() * (1 - 2 * MARGIN)
+
+    def _word_width(self, fit: "Fit", word: str) -> float:
+        return QFontMetricsF(self._look.font(fit.pixels * fit.word, Weight.BOLD)).horizontalAdvance(word)
+
+    def _width(self, fit: "Fit", phase_text: str) -> float:
+        parts = (*self._left_parts(fit, phase_text), *self._right_parts(fit))
         return sum(QFontMetricsF(font).horizontalAdvance(text) + space for text, font, _, space in parts)
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """How a headline fits: font size of side and seconds, how far count and gaps are squeezed (0 to 1).
+
+    `word` is the size of the phase's word, of that of the side.
+    """
+
+    pixels: float
+    squeeze: float = 0.0
+    word: float = 1.0
+
+    @property
+    def count_px(self) -> float:
+        """Font size of the count; squeezed, it is as large as the side."""
+        return self.pixels * (COUNT_RATIO - (COUNT_RATIO - 1.0) * self.squeeze)
+
+    def gap(self, ratio: float) -> float:
+        """Room after a part, as a ratio of the font size."""
+        return self.pixels * ratio * (1.0 - MOST_SQUEEZED * self.squeeze)

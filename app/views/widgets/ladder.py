@@ -25,7 +25,8 @@ class Ladder(QWidget):
 
     def sizeHint(self) -> QSize:
         """Give five treads their room."""
-        return QSize(round(self._look.sizes.body * 21), round(self._look.sizes.body * 2.6))
+        body = self._look.sizes.body / self._look.text
+        return QSize(round(body * 21), round(body * 2.6))
 
     def show_stages(self, names: tuple[str, ...], rungs: tuple[Rung, ...]) -> None:
         """Show the stages named and how each stands to the run; one of them is where it stands."""
