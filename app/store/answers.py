@@ -6,6 +6,7 @@ from enum import StrEnum
 from typing import Any, TypeVar
 
 from sqlalchemy import ColumnElement, Connection, RowMapping, insert, or_, select
+from sqlalchemy.orm import InstrumentedAttribute
 
 from app.domain.correctable import Subject
 from app.domain.corrected import Held, corrected
@@ -18,7 +19,7 @@ from app.store.later_rows import DeviceRow, NoteRow, RatingRow, ReadinessRow, Re
 from app.store.link import Link
 from app.store.people import RandomBytes, athlete_made
 from app.store.planned_rows import PlannedRow
-from app.store.rows import AthleteRow, Row, RunCourseRow
+from app.store.rows import AthleteRow, Row, RunCourseRow, RunRow
 
 Kept = Readiness | Rating | Note | Result | Device | Setting
 Thing = TypeVar("Thing", bound=Kept)
@@ -87,6 +88,14 @@ class Answers:
         """What an athlete said of a run after it, the earliest first."""
         return self._read(Rating, RatingRow.run_id == run_id)
 
+    def readiness_before(self, run_id: str) -> tuple[Held[Readiness], ...]:
+        """What an athlete said of themselves before a run, the earliest first."""
+        return self._read(Readiness, ReadinessRow.run_id == run_id, _of_run(ReadinessRow.athlete_id, run_id))
+
+    def notes_about(self, run_id: str) -> tuple[Held[Note], ...]:
+        """What was noted about a run, the earliest first."""
+        return self._read(Note, NoteRow.run_id == run_id, _of_run(NoteRow.athlete_id, run_id))
+
     def devices(self) -> tuple[Device, ...]:
         """Every device, the earliest first."""
         return tuple(each.thing for each in self._read(Device))
@@ -137,3 +146,9 @@ class Answers:
             return Held(thing)
         known = history(corrections_about(connection, self._link.path, thing.id))
         return Held(*corrected(thing, Target(place.subject, thing.id), known))
+
+
+def _of_run(whose: InstrumentedAttribute[str], run_id: str) -> ColumnElement[bool]:
+    """Whose a run is, as written down or as corrected; by them an index leads to what was said of it."""
+    written = select(RunRow.athlete_id).where(RunRow.id == run_id)
+    return whose.in_(written.union(select(RunCourseRow.athlete_id).where(RunCourseRow.run_id == run_id)))

@@ -71,6 +71,15 @@ def test_everything_is_read_as_it_was_given(written: Database) -> None:
     assert answers.setting("presentation") == "on"
 
 
+def test_what_was_said_of_a_run_is_found_by_it_even_when_it_was_somebody_elses(written: Database) -> None:
+    written.answers.keep(replace(READY, id=name(10), run_id=None), replace(NOTED, id=name(11), run_id=None))
+    written.answers.keep(Readiness(name(12), "Bea", AT, LISBON))
+    set_right(written, Subject.RUN, RUN, "athlete", "Bea")
+    assert written.answers.readiness_before(RUN) == (Held(READY),)
+    assert written.answers.notes_about(RUN) == (Held(NOTED),)
+    assert written.answers.notes_about(name(10)) == ()
+
+
 def test_what_was_not_answered_stays_unknown(database: Database) -> None:
     database.answers.keep(Readiness(name(9), "Bea", AT, LISBON))
     ((found, _),) = [(held.thing, held.corrected) for held in database.answers.readiness_of("Bea")]
