@@ -145,6 +145,26 @@ def test_reps_are_corrected_with_who_and_why_and_the_list_says_so(review: Review
     assert dialog.who.text() == "Tomas"
 
 
+def test_the_load_used_is_typed_with_a_point_or_a_comma_and_nothing_else(review: Review) -> None:
+    dialog = review.open_dialog()
+    review.choose(1, "Load in kg")
+    load = dialog.editor.load
+    assert load.text() == ""
+    review.qtbot.keyClicks(load, "-1a2,5kg")
+    assert load.text() == "12,5"
+    review.correct()
+    review.heard(CORRECTED)
+    (made,) = review.corrections()
+    assert (made.change.field, made.before, made.after) == ("load_kg", None, "12.5")
+    load.clear()
+    review.qtbot.keyClicks(load, "1000.5")
+    assert load.text() == "1000", "no more than a thousand"
+    load.clear()
+    review.correct()
+    review.heard(CORRECTED)
+    assert review.corrections()[-1].after is None
+
+
 def test_without_who_or_why_nothing_is_corrected(review: Review) -> None:
     dialog = review.open_dialog()
     review.choose(1, "RPE")
