@@ -1,7 +1,7 @@
 """What the program on the screen needs from outside, handed in when it is opened."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
     from app.audio.trial import Trial
+    from app.planfile.key_settings import PedalKeys
     from app.planfile.settings import Settings
     from app.planfile.settings_edit import Changes
     from app.store.database import Database
@@ -65,6 +66,13 @@ class House:
     def trial(self) -> "Trial":
         """A trial of the sound as it is set. Raises FileProblemsError."""
         return self.make_trial(self.overrule(self.read_settings()))
+
+    def keep_pedals(self, pedals: "PedalKeys") -> None:
+        """Write down which keys of pedals were taught. Raises PacewrightError."""
+        from app.planfile.settings_edit import keys_changes
+
+        before = self.read_settings()
+        self.save_settings(keys_changes(before, replace(before, keys=pedals)))
 
 
 @dataclass(frozen=True, slots=True)

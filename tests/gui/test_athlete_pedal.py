@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QCheckBox, QDialog, QPushButton, QWi
 from pytestqt.qtbot import QtBot
 
 from app.domain.dose import Band, OwnPaceReps
+from app.domain.errors import PacewrightError
 from app.domain.records import BoutBegan, Paused, Resumed, RunBegan
 from app.planfile.key_settings import PedalKeys
 from app.run.state import Stand
@@ -145,3 +146,14 @@ def test_a_pedal_does_nothing_to_work_that_is_led_in_time(qtbot: QtBot) -> None:
     before = list(desk.facts)
     desk.press(KEY.Key_PageDown, KEY.Key_PageDown)
     assert desk.facts == before
+
+
+def test_a_pedal_that_cannot_be_written_down_still_works_and_the_screen_says_so(qtbot: QtBot) -> None:
+    def refuse(_pedals: PedalKeys) -> None:
+        raise PacewrightError("settings.toml cannot be written: it is read-only.")
+
+    desk = Desk(qtbot, OWN, around=Around(keep_pedals=refuse))
+    teach(desk, "Teach a pedal to count", KEY.Key_PageDown)
+    assert "settings.toml cannot be written" in desk.texts()
+    desk.press(KEY.Key_PageDown).wait(6_000).press(KEY.Key_PageDown)
+    assert desk.reps == [1]

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.domain.errors import PacewrightError
 from app.planfile.key_settings import PedalKeys
 from app.run.answers import NAMING_MS
 from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause, RateBout, Resume, Stop
@@ -299,8 +300,12 @@ class AthletePage(QWidget):
 
     def _learn(self, pedals: PedalKeys) -> None:
         self._around = replace(self._around, pedals=pedals)
-        if self._around.keep_pedals is not None:
-            self._around.keep_pedals(pedals)
+        try:
+            if self._around.keep_pedals is not None:
+                self._around.keep_pedals(pedals)
+        except PacewrightError as error:
+            self.show_trouble(str(error))
+            self.refresh()
 
     def _halt(self, asking: Asking) -> None:
         shown = self._session.look()
