@@ -143,7 +143,7 @@ class PanelItems:
         colour = QColor(getattr(look.scheme, zone.ink.value))
         colour.setAlpha(FAINT_ALPHA if zone.ink is Ink.FAINT else ZONE_ALPHA)
         item.setZValue(-20)
-        last = max(*self._at[-1:], float(LEAST_PLACES))
+        last = max([*self._at[-1:], float(LEAST_PLACES)])
         wide, high = [last + 2.0], [zone.high - zone.low]
         item.setOpts(x0=[-1.0], width=wide, y0=[zone.low], height=high, brush=colour, pen=None)
 
