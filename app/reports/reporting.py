@@ -1,0 +1,51 @@
+"""Making a report out of an athlete's record: figures, content, PDF."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from app.analysis.athlete_figures import athlete_figures
+from app.analysis.local_time import known_zone
+from app.analysis.tests_catalog import CATALOGUE, own_detectable_change
+from app.domain.keeping import Note
+from app.domain.reviewed import AthleteRecord
+from app.reports.report_content import report_content
+from app.reports.report_parts import ReportContent
+from app.reports.report_pdf import Rendered, render_report
+from app.reports.sheet_content import sheet_content
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What is to be made: of a record, on a day, with these notes, in `en` or `de`; or the sheet."""
+
+    record: AthleteRecord
+    made_on: date
+    notes: tuple[Note, ...] = ()
+    language: str = "en"
+    sheet: bool = False
+
+
+def made_report(wanted: Report, fonts: Path) -> Rendered:
+    """The PDF, in the fonts of a folder."""
+    return render_report(content_of(wanted), fonts)
+
+
+def content_of(wanted: Report) -> ReportContent:
+    """What stands in it; a test's error is that of the athlete's own repeated tries."""
+    record = wanted.record
+    errors = {test.key: own_detectable_change(record.results, test) for test in CATALOGUE}
+    known = {key: error for key, error in errors.items() if error is not None}
+    make = sheet_content if wanted.sheet else report_content
+    figures = athlete_figures(record, known)
+    return make(record, figures, wanted.made_on, notes=wanted.notes, language=wanted.language)
+
+
+def notes_within(notes: Iterable[Note], record: AthleteRecord) -> tuple[Note, ...]:
+    """The notes of a record's days."""
+    return tuple(note for note in notes if record.first <= _day(note) <= record.last)
+
+
+def _day(note: Note) -> date:
+    return note.at.astimezone(known_zone(note.zone)).date()

@@ -1,0 +1,79 @@
+"""The PDF of a report: tagged, titled, in its language; whatever people are called."""
+
+from datetime import timedelta
+from io import BytesIO
+from pathlib import Path
+from typing import Any
+
+import pytest
+from pypdf import PdfReader
+
+from app.domain.keeping import Note
+from app.domain.reviewed import AthleteRecord
+from app.reports.report_pdf import LETTERS_MISSING, Rendered
+from app.reports.reporting import Report, made_report
+from tests.reviewed import MONDAY, TODAY, record
+from tests.unit.reports.test_report_content import NOTE
+
+FONTS = Path(__file__).parents[3] / "resources" / "fonts"
+NOBODY = "\U00013000\U00013001"
+"""Two hieroglyphs, which no font of a desk has."""
+
+
+def made(known: AthleteRecord, *notes: Note, language: str = "en", sheet: bool = False) -> Rendered:
+    return made_report(Report(known, TODAY, notes, language, sheet=sheet), FONTS)
+
+
+def read(rendered: Rendered) -> PdfReader:
+    return PdfReader(BytesIO(rendered.pdf))
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_report_is_tagged_and_says_that_it_is_accessible(language: str) -> None:
+    reader = read(made(record(), language=language))
+    root: Any = reader.root_object
+    assert root["/MarkInfo"]["/Marked"]
+    assert root["/Lang"] == language
+    assert root["/ViewerPreferences"]["/DisplayDocTitle"]
+    metadata = reader.xmp_metadata
+    assert metadata is not None
+    assert b"pdfuaid" in metadata.stream.get_data()
+    assert reader.metadata is not None
+    assert "Hugo" in (reader.metadata.title or "")
+
+
+def test_the_report_has_one_to_three_pages_and_the_sheet_one() -> None:
+    assert 1 <= len(read(made(record())).pages) <= 3
+    assert len(read(made(record(), NOTE, sheet=True)).pages) == 1
+
+
+def test_charts_are_vectors_and_not_pictures() -> None:
+    assert [image for page in read(made(record())).pages for image in page.images] == []
+
+
+def test_words_of_people_are_data_and_never_source() -> None:
+    text = "\n".join(
+        page.extract_text() for page in read(made(record(athlete='#panic("a") *b*'), NOTE)).pages
+    )
+    assert 'Report: #panic("a") *b*' in text
+    assert "#panic() *quiet* landings" in text
+
+
+@pytest.mark.parametrize(
+    "name", ["N" * 100, "Annabella Konstantina " * 4, "Анна Ивановна", "\x07 tab\tend", "{n} {0}"]
+)
+def test_any_name_makes_a_report(name: str) -> None:
+    rendered = made(record(athlete=name))
+    assert len(read(rendered).pages) <= 3
+    assert rendered.notice is None
+
+
+def test_letters_that_no_font_has_are_told_of() -> None:
+    rendered = made(record(athlete=NOBODY), sheet=True)
+    assert rendered.notice == LETTERS_MISSING
+    assert len(read(rendered).pages) == 1
+
+
+def test_a_time_of_which_nothing_is_known_makes_a_report() -> None:
+    nothing = AthleteRecord("Hugo", MONDAY, MONDAY + timedelta(days=6), TODAY)
+    assert len(read(made(nothing)).pages) <= 3
