@@ -132,6 +132,24 @@ def test_a_note_that_is_still_open_when_the_rest_ends_is_kept(both_sides: Desk) 
     assert fold_bout(both_sides.facts, 1, 1).note == "ran out of time"
 
 
+def test_a_note_that_is_open_when_another_page_takes_over_is_kept(both_sides: Desk) -> None:
+    both_sides.press(KEY.Key_W)
+    both_sides.qtbot.keyClicks(line(both_sides), "half said")
+    both_sides.page.hide()
+    assert fold_bout(both_sides.facts, 1, 1).note == "half said"
+    both_sides.another_page().show()
+    assert "half said" in both_sides.wait(500).texts()
+
+
+def test_what_is_typed_after_the_session_was_left_writes_nothing(both_sides: Desk) -> None:
+    both_sides.press(KEY.Key_W)
+    both_sides.qtbot.keyClicks(line(both_sides), "too late")
+    both_sides.session.close()
+    known = list(both_sides.facts)
+    both_sides.page.hide()
+    assert both_sides.facts == known
+
+
 def test_a_note_can_be_given_up(both_sides: Desk) -> None:
     both_sides.press(KEY.Key_W)
     both_sides.qtbot.keyClicks(line(both_sides), "never mind")

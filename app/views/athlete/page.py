@@ -6,12 +6,17 @@ from functools import partial
 from time import monotonic
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QFocusEvent, QKeyEvent
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QFocusEvent,
+    QHideEvent,
+    QKeyEvent,
+)
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.domain.errors import PacewrightError
 from app.planfile.key_settings import PedalKeys
-from app.run.answers import NAMING_MS
 from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
 from app.run.sounding import Loudness
@@ -24,6 +29,7 @@ from app.views.athlete.header import Header
 from app.views.athlete.key_page import KeyPage
 from app.views.athlete.keys import KEY_INTENTS, LOUDNESS_KEYS, meant
 from app.views.athlete.loudness_bar import LoudnessBar, loudness_words
+from app.views.athlete.number_keys import Ten, fault_to_name
 from app.views.athlete.paused_panel import Asking, PausedPanel, Question
 from app.views.athlete.pedal import Pedal, follow, name_of
 from app.views.athlete.ready_panel import ReadyPanel
@@ -37,8 +43,6 @@ from app.views.translation import tr
 from app.views.widgets.faces import Faces
 from app.views.widgets.plain import label, say
 
-TEN_WITHIN_S = 0.8
-"""A 0 pressed this soon after a 1 means 10."""
 SAID_FOR_S = 3.0
 """A change of loudness is said on the screen for so long."""
 TWICE_WITHIN_MS = 500
@@ -79,7 +83,7 @@ class AthletePage(QWidget):
         self._opened_ms = session.now_ms()
         self._switched_ms = self._opened_ms - TWICE_WITHIN_MS
         self._announced = ""
-        self._one_at_s: float | None = None
+        self._ten = Ten(now_s)
         self._changed_s: float | None = None
         self._halted_ms = self._entered_ms = 0
         self._trouble = ""
@@ -197,6 +201,13 @@ class AthletePage(QWidget):
             self._pedal.up()
         else:
             super().keyReleaseEvent(event)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Keep what is being typed when another page takes the place of this one."""
+        super().hideEvent(event)
+        if not self._session.closed:
+            self._rest.card.finish_typing()
+            self._finished.finish_typing()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """A pedal whose release goes elsewhere was not pressed for long."""
@@ -323,9 +334,8 @@ class AthletePage(QWidget):
     def _number(self, number: int) -> None:
         shown = self._session.look()
         panel = self._panel(shown)
-        ten = number == 0 and self._one_at_s is not None and self._now_s() - self._one_at_s <= TEN_WITHIN_S
-        self._one_at_s = self._now_s() if number == 1 else None
-        named = self._fault_to_name(number)
+        ten = self._ten.made_by(number)
+        named = fault_to_name(self._session, number, self._entered_ms) if panel is self._rest else None
         if named is not None:
             self.act(named)
         elif panel is self._paused:
@@ -337,17 +347,6 @@ class AthletePage(QWidget):
         elif shown.doing is Doing.WORK and panel is self._work and 1 <= number <= len(shown.exercise.faults):
             self.act(MarkFault(shown.exercise.faults[number - 1]))
         self.refresh()
-
-    def _fault_to_name(self, number: int) -> MarkFault | None:
-        """In the rest: the name of the fault that was marked there just before, by its number."""
-        state = self._session.controller.state
-        if state.unnamed is None or self._panels.face is not self._rest:
-            return None
-        mark, at_ms = state.unnamed
-        timeline = self._session.timeline
-        faults = timeline.exercise_of(timeline.bouts[mark.bout]).faults
-        soon = state.seen_ms - at_ms <= NAMING_MS and at_ms >= self._entered_ms
-        return MarkFault(faults[number - 1], mark) if soon and 1 <= number <= len(faults) else None
 
     def _answer(self, asking: BoutCard | FinishedPanel, number: int, *, ten: bool) -> None:
         if ten:

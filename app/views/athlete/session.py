@@ -28,7 +28,8 @@ class RunSession(QObject):
     The picture's clock runs behind the machine's by the latency of the sound, so that what is seen and what
     is heard belong together. `moved` is emitted after every intent that left facts behind. A run that is
     taken up again brings the facts `written` of it before. `folder` is that of its plan, as far as
-    somebody says it: there the pictures of its exercises lie.
+    somebody says it: there the pictures of its exercises lie. Once
+    it is `closed` nothing is heard or taken any more.
     """
 
     moved = Signal(tuple)
@@ -45,6 +46,7 @@ class RunSession(QObject):
         super().__init__()
         self.timeline = timeline
         self.folder: Path | None = None
+        self.closed = False
         self._clock = clock
         self._speaker = speaker
         self._sound = sound
@@ -108,4 +110,5 @@ class RunSession(QObject):
     def close(self) -> None:
         """Leave: what is not over is abandoned, every finished rep kept."""
         self.act(Stop())
+        self.closed = True
         self._sound.close()
