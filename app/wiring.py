@@ -19,6 +19,7 @@ from app.store import places
 if TYPE_CHECKING:
     from app.audio.bout_sound import Manner
     from app.audio.clocks import Clock
+    from app.audio.room_sound import RoomSound
     from app.audio.run_sound import RunSound
     from app.audio.speaker.choice import Preference
     from app.audio.speaker.port import Speaker
@@ -161,6 +162,35 @@ def make_sound(timeline: Timeline, speaker: "Speaker", clock: "Clock", settings:
     from app.audio.voice import Voice
 
     return RunSound(timeline, speaker, clock, Voice(settings.language), _manner(settings))
+
+
+def make_room_sound(
+    session: "GroupSession",
+    speaker: "Speaker",
+    clock: "Clock",
+    settings: "Settings",
+    *,
+    apart: bool = False,
+) -> "RoomSound":
+    """The sound of a group session's leading clock, as the settings say.
+
+    People are called by their short names, else by the first word of their names. `apart` puts each wave
+    into a speaker of its own.
+    """
+    from app.audio.room_score import RoomScore
+    from app.audio.room_sound import RoomSound
+    from app.audio.run_sound import RunSound
+    from app.audio.voice import Voice
+    from app.domain.cue_room import RoomEar
+    from app.domain.cue_words import TONGUES
+
+    manner = _manner(settings)
+    people = [part.athlete for part in session.parts]
+    names = {place: each.short or each.name.split(maxsplit=1)[0] for place, each in enumerate(people)}
+    ear = RoomEar(names, level=manner.level, tongue=TONGUES[manner.language])
+    score = RoomScore(session, ear, apart)
+    voice = Voice(settings.language)
+    return RoomSound(RunSound(session.leader, speaker, clock, voice, manner), score)
 
 
 def make_trial(settings: "Settings") -> "Trial":

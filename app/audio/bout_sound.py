@@ -1,6 +1,7 @@
 """The sound of a bout as one is led through it: which cues are heard, and their samples."""
 
 from dataclasses import dataclass
+from typing import Protocol
 
 from app.audio.samples import PER_MS, Spoken, Stereo
 from app.audio.track import FULL_VOLUME, Phrases, Volumes, render_track
@@ -33,6 +34,16 @@ class Entry:
     from_ms: int
     work_from_ms: int = 0
     rest_ms: int | None = None
+
+
+class Score(Protocol):
+    """What is heard of a run's timeline, in place of what one athlete hears."""
+
+    def texts(self) -> tuple[str, ...]:
+        """Every text that may need to be spoken, each once."""
+
+    def samples(self, bout: Bout, entry: Entry, volumes: Volumes, phrases: Phrases) -> Stereo:
+        """The samples of a bout from `entry.from_ms` to the end of its closing chord."""
 
 
 def heard_cues(

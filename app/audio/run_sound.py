@@ -6,7 +6,7 @@ from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from dataclasses import replace
 from functools import partial
 
-from app.audio.bout_sound import Entry, Manner, bout_sound, count_sound
+from app.audio.bout_sound import Entry, Manner, Score, bout_sound, count_sound
 from app.audio.clocks import Clock
 from app.audio.samples import PER_MS, Spoken, Stereo
 from app.audio.speaker.port import Speaker
@@ -45,6 +45,7 @@ class RunSound:
         manner: Manner | None = None,
         executors: tuple[Executor, Executor] | None = None,
     ) -> None:
+        self._score: Score | None = None
         self._timeline, self._speaker, self._clock = timeline, speaker, clock
         asked = manner or Manner()
         self._voice, self._manner = voice, replace(asked, volumes=asked.volumes.balance)
@@ -111,6 +112,16 @@ class RunSound:
             self._look_after(state.stand, now_ms)
         self._raise_slips()
 
+    def rescore(self, score: Score) -> None:
+        """Let something else be heard of the timeline than one athlete would, from where the run stands.
+
+        Speech is made in `prepare`: a later score has no texts but those of the one before.
+        """
+        self._score = score
+        for old in list(self._ahead):
+            self._ahead.pop(old).cancel()
+        self._stretch = None
+
     def close(self) -> None:
         """Be silent, and end both threads."""
         self._turns += 1
@@ -130,7 +141,10 @@ class RunSound:
             self._handed.popleft().result()
 
     def _speak(self, voice: Voice) -> dict[str, Spoken]:
-        texts = spoken_texts(self._timeline, self._manner.level, TONGUES[self._manner.language])
+        if self._score is not None:
+            texts = self._score.texts()
+        else:
+            texts = spoken_texts(self._timeline, self._manner.level, TONGUES[self._manner.language])
 
         def made(done: int, of: int) -> None:
             self._making = Making(done, of) if done < of else None
@@ -202,6 +216,8 @@ class RunSound:
     def _render(self, wanted: Wanted) -> Stereo:
         index, entry = wanted
         bout = self._timeline.bouts[index]
+        if self._score is not None:
+            return self._score.samples(bout, entry, self._manner.volumes, self._spoken())
         return bout_sound(self._timeline, bout, entry, self._manner, self._spoken())
 
     def _spoken(self) -> Phrases:

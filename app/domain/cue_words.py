@@ -27,6 +27,11 @@ class Tongue:
     bout_done: str
     lower_bound: str
     quarter: str
+    first_side: str
+    second_side: str
+    change: str
+    station: str
+    wave: str
     phases: dict[Phase, str]
 
 
@@ -53,6 +58,11 @@ TONGUES: dict[str, Tongue] = {
         bout_done="bout done",
         lower_bound="lower bound reached",
         quarter="quarter done",
+        first_side="first side",
+        second_side="second side",
+        change="change",
+        station="station {}",
+        wave="wave {}",
         phases={phase: word.lower() for phase, word in PHASE_WORDS.items()},
     ),
     "de": Tongue(
@@ -72,6 +82,11 @@ TONGUES: dict[str, Tongue] = {
         bout_done="Durchgang fertig",
         lower_bound="untere Grenze erreicht",
         quarter="Viertel geschafft",
+        first_side="erste Seite",
+        second_side="zweite Seite",
+        change="Wechsel",
+        station="Station {}",
+        wave="Welle {}",
         phases=_phases(
             "senken, halten, heben, halten, halten, lösen, los, stehen, zurück, los, eigenes Tempo, arbeiten"
         ),
@@ -93,6 +108,11 @@ TONGUES: dict[str, Tongue] = {
         bout_done="serie hecha",
         lower_bound="límite inferior",
         quarter="un cuarto hecho",
+        first_side="primer lado",
+        second_side="segundo lado",
+        change="cambio",
+        station="estación {}",
+        wave="grupo {}",
         phases=_phases(
             "baja, aguanta, sube, aguanta, aguanta, suelta, ya, clava, vuelve, ya, a tu ritmo, trabaja"
         ),
@@ -114,6 +134,11 @@ TONGUES: dict[str, Tongue] = {
         bout_done="série faite",
         lower_bound="limite basse",
         quarter="un quart fait",
+        first_side="premier côté",
+        second_side="deuxième côté",
+        change="changez",
+        station="poste {}",
+        wave="vague {}",
         phases=_phases(
             "descends, tiens, monte, tiens, tiens, relâche, hop, tiens, reviens, hop, à ton rythme, travaille"
         ),

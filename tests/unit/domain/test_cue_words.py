@@ -11,7 +11,7 @@ from app.domain.plan import Sides, Words
 from app.domain.tempo import Phase
 from tests.bouts import EVERY_DOSE, ROTATION, exercise, tempo_reps, timeline_of
 
-FORMS = ("rep", "next_exercise", "seconds", "change_side", "first")
+FORMS = ("rep", "next_exercise", "seconds", "change_side", "first", "station", "wave")
 
 
 @pytest.mark.parametrize("code", TONGUES)
