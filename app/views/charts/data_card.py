@@ -11,15 +11,17 @@ from app.views.charts.data import ChartData
 from app.views.charts.export import Page, save_chart
 from app.views.charts.series_chart import SeriesChart
 from app.views.theme import LIGHT, Look, palette
+from app.views.translation import message, tr
 from app.views.widgets.card import Card
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
 
-WHY, AS_TABLE, AS_CHART, MORE = "Why?", "As table", "As chart", "More"
-COPY, SAVE = "Copy as text", "Save as picture…"
-COPIED, SAVED = "The figures are copied.", "Saved as {path}."
+WHY, MORE = message("Why?"), message("More")
+AS_TABLE, AS_CHART = message("As table"), message("As chart")
+COPY, SAVE = message("Copy as text"), message("Save as picture…")
+COPIED, SAVED = message("The figures are copied."), message("Saved as {path}.")
 FILTER = "SVG (*.svg);;PNG (*.png)"
 
 
@@ -42,11 +44,11 @@ class DataCard(Card):
 
     def __init__(self, heading: str, panels: int = 1, parent: QWidget | None = None) -> None:
         super().__init__(heading, "", parent)
-        self.chart = SeriesChart(f"Chart: {heading}", panels)
+        self.chart = SeriesChart(tr("Chart: {heading}").format(heading=heading), panels)
         self.model: RowsModel[tuple[str, ...]] = RowsModel((), LIGHT, self)
-        self.table = RowsTable(self.model, f"{heading}, figures")
+        self.table = RowsTable(self.model, tr("{heading}, figures").format(heading=heading))
         self.readout = ElidedLabel()
-        self.readout.setAccessibleName(f"{heading}, figures pointed at")
+        self.readout.setAccessibleName(tr("{heading}, figures pointed at").format(heading=heading))
         self.readout.setForegroundRole(QPalette.ColorRole.WindowText)
         self.empty = FreeLabel()
         self.empty.setWordWrap(True)
@@ -54,7 +56,11 @@ class DataCard(Card):
         self.empty.setTextFormat(Qt.TextFormat.PlainText)
         self.empty.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self._look: Look | None = None
-        self.ask_why, self.switch, self.more = WordButton(WHY), WordButton(AS_TABLE), WordButton(MORE)
+        self.ask_why, self.switch, self.more = (
+            WordButton(tr(WHY)),
+            WordButton(tr(AS_TABLE)),
+            WordButton(tr(MORE)),
+        )
         self.menu = QMenu(self)
         self._faces = QStackedWidget()
         for face in (self.chart, self.table, self.empty):
@@ -91,9 +97,6 @@ class DataCard(Card):
         self.table.set_look(look, dense=True)
         for button in (self.ask_why, self.switch, self.more):
             button.set_look(look)
-            room = max(button.fontMetrics().horizontalAdvance(words) for words in (AS_CHART, AS_TABLE))
-            own = button.fontMetrics().horizontalAdvance(button.text())
-            button.setFixedWidth((room if button is self.switch else own) + look.sizes.body)
         self.menu.setPalette(palette(look.scheme))
         self.menu.setFont(look.font(look.sizes.body))
         self.readout.setFont(look.font(look.sizes.small))
@@ -107,11 +110,11 @@ class DataCard(Card):
         """Put all figures on the clipboard, tabs between cells."""
         if self.chart.data is not None:
             QGuiApplication.clipboard().setText(self.chart.data.as_text())
-            self.readout.say(COPIED)
+            self.readout.say(tr(COPIED))
 
     def save(self) -> None:
         """Ask for a file, and keep the picture there."""
-        name, _ = QFileDialog.getSaveFileName(self.window(), SAVE, "", FILTER)
+        name, _ = QFileDialog.getSaveFileName(self.window(), tr(SAVE), "", FILTER)
         if name:
             self.save_as(Path(name))
 
@@ -122,7 +125,7 @@ class DataCard(Card):
         whole = path if path.suffix else path.with_suffix(".svg")
         try:
             save_chart(Page(self.chart, self._look, self.heading.text(), self.aside.text()), whole)
-            self.readout.say(SAVED.format(path=whole))
+            self.readout.say(tr(SAVED).format(path=whole))
         except PacewrightError as error:
             self.readout.say(str(error))
 
@@ -140,7 +143,7 @@ class DataCard(Card):
         before = self._faces.currentWidget()
         had_keys = before is not None and before.hasFocus()
         self._faces.setCurrentWidget(face)
-        self.switch.setText(AS_CHART if face is self.table else AS_TABLE)
+        self.switch.setText(tr(AS_CHART if face is self.table else AS_TABLE))
         self.switch.setAccessibleName(f"{self.heading.text()}: {self.switch.text().lower()}")
         self.readout.setVisible(face is self.chart)
         if had_keys:
@@ -158,14 +161,14 @@ class DataCard(Card):
             (COPY, QKeySequence(QKeySequence.StandardKey.Copy), self.copy),
             (SAVE, QKeySequence(QKeySequence.StandardKey.Save), self.save),
         ):
-            action = QAction(words, self)
+            action = QAction(tr(words), self)
             action.setShortcut(QKeySequence(keys))
             action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             action.triggered.connect(act)
             self._faces.addAction(action)
             if words in (COPY, SAVE):
                 self.menu.addAction(action)
-        self.menu.setAccessibleName(f"{heading}: more")
+        self.menu.setAccessibleName(tr("{heading}: more").format(heading=heading))
 
     def _open_menu(self) -> None:
         self.menu.popup(self.more.mapToGlobal(self.more.rect().bottomLeft()))

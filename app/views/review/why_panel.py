@@ -86,7 +86,6 @@ class WhyPanel(Card):
         quieten_bars(self.area, look)
         for button in (self.copy_all, self.leave):
             button.set_look(look)
-            button.setFixedWidth(button.fontMetrics().horizontalAdvance(button.text()) + look.sizes.body)
         if self._figures:
             self.explain(self.heading.text(), self._figures)
 

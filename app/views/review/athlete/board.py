@@ -29,9 +29,9 @@ HEADINGS = (
 )
 """The charts of a view in their order, each with its number of panels."""
 EFFORT_PLACE = 3
-PLACES = ((0, 0), (1, 0), (2, 1), (1, 1), (3, 0), (3, 1), (4, 0), (4, 1))
-SIDE_PLACE, RESULT_PLACE = (0, 1), (2, 0)
 ROWS_IN_SIGHT = 2
+LETTERS_FOR_TWO = 56
+"""Two cards stand beside each other where there is room for so many letters."""
 LEAST_ROW = 15
 """A row of cards is at least so many letters high."""
 
@@ -60,6 +60,7 @@ class Board(QScrollArea):
         self._whys: dict[int, Charted] = {}
         self._inside = QWidget()
         self._grid = QGridLayout(self._inside)
+        self._across = 0
         self._lay_out()
         self._connect()
         self.set_look(look)
@@ -94,6 +95,7 @@ class Board(QScrollArea):
         for choice in (self.exercise, self.test):
             choice.set_look(look)
         self._grid.setSpacing(look.sizes.body)
+        self._arrange()
         quieten_bars(self, look)
         self._heighten()
 
@@ -105,25 +107,37 @@ class Board(QScrollArea):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let two rows of cards fill what is in sight."""
         super().resizeEvent(event)
+        self._arrange()
         self._heighten()
+
+    def _arrange(self) -> None:
+        """Two cards beside each other, or one where letters are too large for two."""
+        across = 2 if self.viewport().width() >= self._look.sizes.body * LETTERS_FOR_TWO else 1
+        if across == self._across:
+            return
+        self._across = across
+        effort = EFFORT_PLACE
+        reps, load, tempo, _, sessions, monotony, work, day = self.cards
+        shown: list[QWidget] = [reps, self.side_card, load, self.cards[effort], self.result_card, tempo]
+        shown += [sessions, monotony, work, day, self.calendar, self.notes]
+        for number, card in enumerate(shown):
+            self._grid.addWidget(card, number // across, number % across)
+        place = shown.index(self.cards[effort])
+        self._grid.addWidget(self.effort_alone, place // across, place % across)
+        self._grid.addWidget(self.runs, len(shown) // across, 0, 1, across)
+        for column in (0, 1):
+            self._grid.setColumnStretch(column, int(column < across))
+        for row in range(self._grid.rowCount()):
+            self._grid.setRowMinimumHeight(row, 0)
 
     def _heighten(self) -> None:
         gap = self._grid.spacing()
         room = (self.viewport().height() - gap * (ROWS_IN_SIGHT - 1)) // ROWS_IN_SIGHT
-        for row in range(self._grid.rowCount()):
+        rows = 13 if self._across == 1 else 7
+        for row in range(rows):
             self._grid.setRowMinimumHeight(row, max(room, self._look.sizes.body * LEAST_ROW))
 
     def _lay_out(self) -> None:
-        for card, (row, column) in zip(self.cards, PLACES, strict=True):
-            self._grid.addWidget(card, row, column)
-        self._grid.addWidget(self.effort_alone, *PLACES[EFFORT_PLACE])
-        self._grid.addWidget(self.side_card, *SIDE_PLACE)
-        self._grid.addWidget(self.result_card, *RESULT_PLACE)
-        self._grid.addWidget(self.calendar, 5, 0)
-        self._grid.addWidget(self.notes, 5, 1)
-        self._grid.addWidget(self.runs, 6, 0, 1, 2)
-        for column in (0, 1):
-            self._grid.setColumnStretch(column, 1)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self.side_card.header.insertWidget(1, self.exercise)
         self.result_card.header.insertWidget(1, self.test)

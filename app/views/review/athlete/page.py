@@ -40,7 +40,7 @@ class AthletePage(QWidget):
     def __init__(self, look: Look, doors: Sequence[Door] = (), parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.athlete = ""
-        self.title, self.subtitle = ElidedLabel(), ElidedLabel(least=20)
+        self.title, self.subtitle = ElidedLabel(), ElidedLabel(least=8)
         self.consent = ElidedLabel(least=12)
         for quiet in (self.subtitle, self.consent):
             quiet.setForegroundRole(QPalette.ColorRole.PlaceholderText)
@@ -76,7 +76,6 @@ class AthletePage(QWidget):
         self.subtitle.say(_subtitle(view))
         told = consent_line(view.people, self.athlete) if view.people and view.pain else ""
         self.consent.say(told)
-        self.consent.setVisible(bool(told))
         self.tiles.show_figures(view.head)
         self.board.show_view(view, correcting=correcting)
         self._faces.setCurrentWidget(self._whole)
@@ -107,19 +106,21 @@ class AthletePage(QWidget):
         self._header = QHBoxLayout()
         self._header.addWidget(self.title)
         self._header.addWidget(self.subtitle, 1, Qt.AlignmentFlag.AlignBottom)
-        for door in self.doors:
-            self._header.addWidget(door)
         self._header.addWidget(self.range)
+        self._below = QHBoxLayout()
+        self._below.addWidget(self.consent, 1)
+        for door in self.doors:
+            self._below.addWidget(door)
         self._whole = QWidget()
         self._column = QVBoxLayout(self._whole)
         self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.addWidget(self.consent)
         self._column.addWidget(self.tiles)
         self._column.addWidget(self.board, 1)
         for face in (self.message, self._whole):
             self._faces.addWidget(face)
         self._frame = QVBoxLayout(self)
         self._frame.addLayout(self._header)
+        self._frame.addLayout(self._below)
         self._frame.addWidget(self._faces, 1)
         self.setFocusProxy(self.board.cards[0].chart)
 

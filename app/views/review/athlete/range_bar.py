@@ -21,7 +21,7 @@ class RangeBar(QWidget):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.choice = ChoiceBox(tr("Time looked back on"), 16, look)
+        self.choice = ChoiceBox(tr("Time looked back on"), 13, look)
         for span in Span:
             self.choice.addItem(tr(span.value), span)
         self.first, self.last = QDateEdit(), QDateEdit()

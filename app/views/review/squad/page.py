@@ -42,7 +42,7 @@ class SquadPage(QWidget):
         self._lines: tuple[SquadLine, ...] = ()
         self._known = self._presenting = False
         self.setAccessibleName(tr(TITLE))
-        self.title, self.subtitle = ElidedLabel(tr(TITLE)), ElidedLabel(least=20)
+        self.title, self.subtitle = ElidedLabel(tr(TITLE)), ElidedLabel(least=8)
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.search = QLineEdit()
         self.search.setPlaceholderText(tr(SEARCH))
@@ -92,7 +92,8 @@ class SquadPage(QWidget):
         drop = self.title.fontMetrics().descent() - self.subtitle.fontMetrics().descent()
         self.subtitle.setContentsMargins(0, 0, 0, drop)
         self.search.setFont(look.font(sizes.body))
-        self.search.setFixedWidth(sizes.body * 15)
+        self.search.setMaximumWidth(sizes.body * 15)
+        self.search.setMinimumWidth(sizes.body * 7)
         self.all_sessions.set_look(look)
         self.message.setFont(look.font(sizes.heading))
         self.card.set_look(look)
