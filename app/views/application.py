@@ -29,13 +29,12 @@ def run_application(house: House, wish: Wish) -> int:
     require_display()
     application = make_application(sys.argv[:1])
     one = None if house.record is None else OneWindow(house.record, application)
-    if one is not None and one.hand_over(wish.plan, wish.athlete):
+    if one is not None and one.is_handed_over(wish.plan, wish.athlete):
         return 0
     window, remembered = Window(house, wish, load_fonts(house.fonts)), Remembered(house.state)
     window.broken.connect(lambda sentence: _give_up(window, sentence))
     if one is not None:
         one.handed.connect(window.take_over)
-        one.listen()
     try:
         with closed_on_interrupt(window):
             show_where_it_was(window, remembered, full_screen=wish.full_screen)

@@ -8,10 +8,10 @@ from collections.abc import Callable
 from hashlib import sha256
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QDir, QLockFile, QObject, Signal
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
-REACH_MS, ANSWER_MS = 500, 3_000
+REACH_MS, ANSWER_MS = 500, 5_000
 MOST_BYTES = 64 * 1024
 LONGEST_PATH = 100
 """In bytes; sockets of some systems cannot have a longer one."""
@@ -30,37 +30,49 @@ class OneWindow(QObject):
     def __init__(self, record: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._name = socket_name(record)
+        self._lives = False
         self._server = QLocalServer(self)
         self._server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
         self._server.newConnection.connect(self._meet)
 
-    def hand_over(self, plan: Path | None, athlete: str | None) -> bool:
-        """Hand over to the window that is open; False when there is none, or it does not answer."""
-        socket = QLocalSocket()
-        socket.connectToServer(self._name)
-        if not socket.waitForConnected(REACH_MS):
-            return False
-        wish = {"plan": None if plan is None else str(plan.absolute()), "athlete": athlete}
-        socket.write(json.dumps(wish).encode() + b"\n")
-        answered = socket.waitForReadyRead(ANSWER_MS) and socket.readAll().data() == TAKEN
-        socket.disconnectFromServer()
-        return answered
+    def is_handed_over(self, plan: Path | None, athlete: str | None) -> bool:
+        """Hand over to the window that is open; where there is none, or it does not answer, become it.
 
-    def listen(self) -> bool:
-        """Be the window that others hand over to; what a dead one left in the way is cleared."""
-        if self._server.listen(self._name):
-            return True
-        socket = QLocalSocket()
-        socket.connectToServer(self._name)
-        if socket.waitForConnected(REACH_MS):
-            socket.abort()
+        Of two starts at one moment one waits for the other.
+        """
+        lock = QLockFile(str(Path(QDir.tempPath()) / f"{self._name}.lock"))
+        lock.setStaleLockTime(2 * ANSWER_MS)
+        locked = lock.tryLock(2 * ANSWER_MS)
+        try:
+            if self._hand_over(plan, athlete):
+                return True
+            self._listen()
             return False
-        QLocalServer.removeServer(self._name)
-        return self._server.listen(self._name)
+        finally:
+            if locked:
+                lock.unlock()
 
     def close(self) -> None:
         """Listen no more."""
         self._server.close()
+
+    def _hand_over(self, plan: Path | None, athlete: str | None) -> bool:
+        socket = QLocalSocket()
+        socket.connectToServer(self._name)
+        self._lives = socket.waitForConnected(REACH_MS)
+        if not self._lives:
+            return False
+        wish = {"plan": None if plan is None else str(plan.absolute()), "athlete": athlete}
+        socket.write(json.dumps(wish).encode() + b"\n")
+        answered = socket.waitForReadyRead(ANSWER_MS) and bytes(socket.readAll().data()) == TAKEN
+        socket.disconnectFromServer()
+        return answered
+
+    def _listen(self) -> None:
+        """Be the window that others hand over to, unless one lives; what a dead one left is cleared."""
+        if not self._lives:
+            QLocalServer.removeServer(self._name)
+            self._server.listen(self._name)
 
     def _meet(self) -> None:
         while self._server.hasPendingConnections():

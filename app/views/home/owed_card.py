@@ -60,8 +60,10 @@ class OwedCard(QFrame):
         )
         words = EFFORT_WORDS if owed.kind is OwedKind.SESSION_RPE else PAIN_WORDS
         self.scale = Scale(look, question_words(owed), words)
-        self.place = self._place_line()
-        self._sides = {side: self._side_button(side) for side in (Side.LEFT, Side.RIGHT)}
+        pain = owed.kind is OwedKind.NEXT_MORNING_PAIN
+        self.place = self._place_line() if pain else None
+        sides = (Side.LEFT, Side.RIGHT) if pain else ()
+        self._sides = {side: self._side_button(side) for side in sides}
         self.line = quiet_button(look, tr("Answer"), self.open)
         about = about_words(owed, today)
         self.line.setAccessibleName(tr("{about}. Answer").format(about=about))
@@ -103,10 +105,10 @@ class OwedCard(QFrame):
         value = self.scale.value
         if value is None:
             return
-        pain = self.owed.kind is OwedKind.NEXT_MORNING_PAIN and value > 0
-        place = " ".join(self.place.text().split()) or None
+        hurts = value > 0 and self.place is not None
+        place = None if self.place is None else " ".join(self.place.text().split()) or None
         side = next((side for side, button in self._sides.items() if button.isChecked()), None)
-        self.answered.emit(LateAnswer(self.owed, value, place if pain else None, side if pain else None))
+        self.answered.emit(LateAnswer(self.owed, value, place if hurts else None, side if hurts else None))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Digits answer, Enter keeps, Esc asks later; while the card is a line they are the page's."""
@@ -142,7 +144,7 @@ class OwedCard(QFrame):
         inside.setContentsMargins(0, 0, 0, 0)
         inside.setSpacing(edge)
         inside.addWidget(self.scale)
-        if self.owed.kind is OwedKind.NEXT_MORNING_PAIN:
+        if self.place is not None:
             where = QHBoxLayout()
             where.addWidget(self.place, 1)
             for button in self._sides.values():

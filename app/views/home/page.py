@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from time import monotonic
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractButton, QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -52,7 +52,7 @@ class HomePage(QWidget):
         self.people = PeopleList(look)
         self.plans = PlanList(look)
         self.owed = OwedList(look, now_s)
-        self._who = FittedLabel(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD)
+        self._who = FittedLabel(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD, lines=2)
         self._what = FittedLabel(look, pixels=look.sizes.heading, lines=2)
         self._start = strong_button(look, "", self.begin)
         self._open = quiet_button(look, tr("Open a plan…  (Ctrl+O)"), self.pick)
@@ -167,6 +167,16 @@ class HomePage(QWidget):
         else:
             self.show_notice(found)
 
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let arrows choose who trains on the buttons that begin, where they would go to the next button."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            steps = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}
+            step = steps.get(Qt.Key(event.key()))
+            if step is not None:
+                self.people.step(step)
+                return True
+        return super().eventFilter(watched, event)
+
     def _press(self, event: QKeyEvent) -> None:
         if event.isAutoRepeat() or self._now_s() < self._deaf_until_s:
             return
@@ -198,6 +208,8 @@ class HomePage(QWidget):
             QTimer.singleShot(0, card, lambda: self._owed_scroll.ensureWidgetVisible(card))
 
     def _connect(self) -> None:
+        self._start.installEventFilter(self)
+        self.resume.take_up.installEventFilter(self)
         self.people.chosen.connect(self.athlete_chosen)
         self.people.done.connect(self.take_focus)
         self.plans.chosen.connect(self.plan_chosen)

@@ -50,10 +50,10 @@ def rows_for(people: Sequence[Trainee], typed: str, today: date) -> tuple[Row, .
     found = [Row(each.name, each.name, ago(each.last, today)) for each in matching(people, typed)]
     new = " ".join(typed.split())
     guest = Row(GUEST, tr("Guest"), tr("no name is kept"))
-    if new and plainly(new) not in {plainly(row.name) for row in (*found, guest)}:
-        found.append(Row(new, tr("“{name}”, a new name").format(name=new), ""))
     if plainly(new) in plainly(guest.shown):
         found.append(guest)
+    if new and plainly(new) not in {plainly(row.name) for row in (*found, guest)}:
+        found.append(Row(new, tr("“{name}”, a new name").format(name=new), ""))
     return tuple(found)
 
 
