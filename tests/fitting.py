@@ -5,7 +5,7 @@ from itertools import combinations
 from typing import Any
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QAccessible, QFontMetrics
+from PySide6.QtGui import QAccessible, QFontMetrics, QRegion
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
@@ -166,9 +166,19 @@ def _overlaps(parts: list[QWidget], page: QWidget) -> Iterator[str]:
         worded = isinstance(one, WORDED) and isinstance(other, WORDED)
         if not (related or worded) or one.isAncestorOf(other) or other.isAncestorOf(one):
             continue
-        common = place.intersected(beside)
+        common = place.intersected(beside).intersected(_shapes_meet(one, other, page))
         if common.width() > SLACK_PX and common.height() > SLACK_PX:
             yield f"{named(one)} lies over {named(other)} by {_size(common.size())}"
+
+
+def _shapes_meet(one: QWidget, other: QWidget, page: QWidget) -> QRect:
+    """Where the shapes of two widgets meet; anywhere where one of them has no shape of its own."""
+    if one.mask().isEmpty() or other.mask().isEmpty():
+        return page.rect()
+    shape, shape_beside = QRegion(one.mask()), QRegion(other.mask())
+    shape.translate(one.mapTo(page, QPoint(0, 0)))
+    shape_beside.translate(other.mapTo(page, QPoint(0, 0)))
+    return shape.intersected(shape_beside).boundingRect()
 
 
 def seen(part: QWidget, page: QWidget) -> QRect:

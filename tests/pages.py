@@ -3,33 +3,71 @@
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
 
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
 from app import wiring
+from app.audio.trial import Trial
 from app.domain.compiler import compile_timeline
 from app.domain.dose import Dose
-from app.domain.plan import Exercise
+from app.domain.errors import FileProblemsError, Problem
+from app.domain.plan import Exercise, Side
+from app.domain.squad import OwedKind, OwedRating
 from app.planfile.screen_settings import ScreenSettings
 from app.planfile.settings import Settings
 from app.run.intents import Begin, CountRep, Intent, MarkFault, Pause, Stop, Tick
+from app.run.readiness_form import ReadinessForm, Spot, Step
 from app.run.sounding import NoSound
 from app.run.state import Doing
 from app.views.appearance import Appearance, SystemWish
 from app.views.athlete.page import AthletePage
 from app.views.athlete.session import RunSession
+from app.views.before.page import BeforePage
+from app.views.calibration import CalibrationPage
 from app.views.framed import framed
+from app.views.home.page import HomePage
+from app.views.home.people import Trainee
+from app.views.home.plans import OfferedPlan, figures_of
+from app.views.home.state import HomeState, Offer
 from app.views.lettering import load_fonts
+from app.views.review.athlete.view import athlete_view
 from app.views.review.page import ReviewPage
+from app.views.review.room import Asks, ReviewRoom
+from app.views.review.squad.line import squad_lines
 from app.views.screen.page import ScreenPage
+from app.views.sound.page import SoundPage
 from app.views.theme import palette
+from app.views.translation import tr
+from app.views.widgets.plain import scrolling
 from app.views.window import Pages
 from tests.fakes import HandClock, RecordingSpeaker
 from tests.planned import compiled, own_pace
+from tests.reviewing import run_view
+from tests.squads import members, squad
+from tests.squads import season as squad_season
 from tests.summaries import season
 
+NOW = datetime(2026, 11, 25, 17, 0, tzinfo=UTC)
+BROKEN = FileProblemsError("draft.toml", (Problem(3, 1, "unknown key"),))
+OWED = (
+    OwedRating(
+        OwedKind.SESSION_RPE, "1", "Ines", "Landing control, week 1", NOW.date(), NOW, "Europe/Berlin"
+    ),
+    OwedRating(
+        OwedKind.NEXT_MORNING_PAIN, "2", "Hugo", "Shoulder rotators", NOW.date(), NOW, "Europe/Berlin"
+    ),
+)
 WORK_MS = 20_000
-DEMO = compile_timeline(wiring.read_plan(wiring.demo_folder() / "shoulder_rotators.toml").plan)
+PLANS = {
+    path: wiring.read_plan(path).plan
+    for path in (
+        wiring.demo_folder() / "shoulder_rotators.toml",
+        wiring.demo_folder() / "landing_control.toml",
+    )
+}
+DEMO = compile_timeline(next(iter(PLANS.values())))
 STEP_MS = 500
 
 
@@ -54,6 +92,49 @@ def appearing(shown: Shown) -> Iterator[Appearance]:
         made.end()
 
 
+def home(appearance: Appearance, shown: Shown) -> QWidget:
+    """The first page with a run that was cut short, three plans, six people and something owed."""
+    doors = tuple((tr(words), _nothing) for words in ("Review what was done", "Group", "Sound", "Screen"))
+    page = HomePage(appearance.training(shown.height), doors)
+    people = tuple(Trainee(name, NOW) for name in ("Hugo", "Ines", "Kaya", "Lotte", "Esra", "Farid"))
+    plans = [OfferedPlan(path, plan.title, figures_of(plan)) for path, plan in PLANS.items()]
+    broken = OfferedPlan(Path("draft.toml"), "draft", problem=BROKEN)
+    page.show_state(HomeState(NOW.date(), people, "Hugo", (*plans, broken), next(iter(PLANS)), OWED))
+    page.offer(
+        Offer("Landing control, Hugo: cut short after 12 reps. All of it is kept.", _nothing, _nothing)
+    )
+    page.show_notice("The record is on a slow disk.")
+    return page
+
+
+def before(form: ReadinessForm) -> Callable[[Appearance, Shown], QWidget]:
+    """The page before a run, where it stands with these answers."""
+
+    def make(appearance: Appearance, shown: Shown) -> QWidget:
+        return BeforePage(appearance.training(shown.height), form, "Hugo", "Shoulder rotators, week 2")
+
+    return make
+
+
+def sound(appearance: Appearance, shown: Shown) -> QWidget:
+    look, settings = appearance.training(shown.height), appearance.settings
+    page = SoundPage(look, settings, lambda each: each, lambda: ("Hall speakers",), _no_trial)
+    page.show_latency("simpleaudio", 40)
+    return page
+
+
+def calibration(appearance: Appearance, shown: Shown) -> QWidget:
+    return CalibrationPage(appearance.training(shown.height), HandClock(), RecordingSpeaker(40), _nothing)
+
+
+def _nothing(*_said: object) -> None:
+    """What a page asks for is left alone."""
+
+
+def _no_trial(_settings: Settings) -> Trial:
+    raise AssertionError
+
+
 def screen(appearance: Appearance, shown: Shown) -> QWidget:
     page = ScreenPage(
         appearance.training(shown.height), appearance.desk(shown.width), appearance.settings, SystemWish()
@@ -66,6 +147,27 @@ def review(appearance: Appearance, shown: Shown) -> QWidget:
     page = ReviewPage(appearance.desk(shown.width), lambda: None)
     page.show_summaries(season(1))
     return framed(appearance.desk(shown.width), page, lambda: None)
+
+
+def room(*, of: str | None = None, run: bool = False) -> Callable[[Appearance, Shown], QWidget]:
+    """The room of the review: the squad, one athlete, or a run of theirs."""
+
+    def make(appearance: Appearance, shown: Shown) -> QWidget:
+        look = appearance.desk(shown.width)
+        made = ReviewRoom(look, Asks(doors=(("Plan sessions", _nothing), ("Enter a test", _nothing))))
+        made.show_squad(squad_lines(members(squad(weeks=4))))
+        if of is not None:
+            made.open_athlete(of)
+            made.show_athlete(athlete_view(squad_season(of, 4)))
+        if run:
+            made.open_run("run")
+            made.show_run(run_view())
+        frame = scrolling(made, made.accessibleName(), sideways=True)
+        frame.setPalette(palette(look.scheme))
+        frame.setAutoFillBackground(True)
+        return frame
+
+    return make
 
 
 def athlete(*acts: Intent | Doing | int, dose: Dose | None = None) -> Callable[[Appearance, Shown], QWidget]:
@@ -95,6 +197,14 @@ def athlete(*acts: Intent | Doing | int, dose: Dose | None = None) -> Callable[[
 
 
 PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
+    "home": home,
+    "before": before(ReadinessForm(Step.SORENESS, 2, 3)),
+    "before, pain": before(ReadinessForm(Step.PAIN, 2, 3, 4, 1)),
+    "before, place": before(ReadinessForm(Step.PLACE, 2, 3, 4, 1, 6)),
+    "before, health": before(ReadinessForm(Step.CHANGED, 2, 3, 4, 1, 6, Spot("knee", Side.LEFT))),
+    "before, care": before(
+        ReadinessForm(Step.CARE, 2, 3, 4, 1, 6, Spot("knee", Side.LEFT), changed=True, red_flag=True)
+    ),
     "ready": athlete(),
     "lead-in": athlete(Begin(), 2_000),
     "work": athlete(Begin(), Doing.WORK, WORK_MS),
@@ -102,8 +212,12 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "rest": athlete(Begin(), Doing.WORK, WORK_MS, MarkFault("the shoulder hitches"), Doing.GAP, 1_000),
     "paused": athlete(Begin(), Doing.WORK, WORK_MS, Pause()),
     "finished": athlete(Begin(), Doing.WORK, WORK_MS, Doing.GAP, 1_000, Stop()),
+    "sound": sound,
+    "calibration": calibration,
     "screen": screen,
-    "review": review,
+    "squad": room(),
+    "reviewed athlete": room(of="Hugo"),
+    "reviewed run": room(of="Hugo", run=True),
 }
 
 
@@ -125,5 +239,7 @@ def opened(name: str, shown: Shown) -> Iterator[QWidget]:
         try:
             yield page
         finally:
+            if isinstance(page, SoundPage):
+                page.end()
             window.close()
             window.deleteLater()

@@ -12,12 +12,15 @@ from app.audio.latency import BEAT_MS, TAPS, latency_from_taps
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import message, tr
-from app.views.widgets.plain import label, quiet_button, say, strong_button
+from app.views.widgets.flow import FlowLayout
+from app.views.widgets.plain import label, quiet_button, say, scrolling, strong_button
 
 if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
 
+LARGE = 1.25
+"""With letters so many times larger than usual, what is explained is scrolled."""
 BEATS = 60
 STEP_MS, COARSE_MS = 5, 25
 MOST_MS = 1_000
@@ -45,7 +48,7 @@ class CalibrationPage(QWidget):
         self._taps: list[int] = []
         self._began_ms = 0
         self._bounce = Bounce(look)
-        self._figure = label(look, pixels=look.sizes.display * 1.4, weight=Weight.BOLD)
+        self._figure = label(look, pixels=look.sizes.display / look.text * 1.4, weight=Weight.BOLD)
         self._device = label(look, colour=look.scheme.quiet)
         self._tapped = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         self._notice = label(look, colour=look.scheme.notice, wrap=True)
@@ -119,20 +122,22 @@ class CalibrationPage(QWidget):
         column.addWidget(
             label(look, tr("Sound and picture"), pixels=look.sizes.display, weight=Weight.SEMIBOLD)
         )
-        column.addWidget(label(look, tr(ABOUT), pixels=look.sizes.heading, wrap=True))
+        about = label(look, tr(ABOUT), pixels=look.sizes.heading, wrap=True)
+        column.addWidget(scrolling(about, tr("How to set them together")) if look.text > LARGE else about)
         column.addWidget(self._bounce, 1)
-        row = QHBoxLayout()
+        row = FlowLayout(None, look.sizes.body)
         row.addWidget(quiet_button(look, tr("← earlier"), lambda: self.shift(-STEP_MS)))
         row.addWidget(self._figure)
         row.addWidget(quiet_button(look, tr("later →"), lambda: self.shift(STEP_MS)))
         row.addWidget(self._device)
-        row.addSpacing(side)
         row.addWidget(quiet_button(look, tr("Tap  (Enter)"), self.tap))
         row.addWidget(self._tapped)
-        row.addStretch(1)
-        row.addWidget(quiet_button(look, tr("Leave it as it was  (Esc)"), self.left.emit))
-        row.addWidget(strong_button(look, tr("Keep it  (Space)"), self.save))
         column.addLayout(row)
+        foot = QHBoxLayout()
+        foot.addStretch(1)
+        foot.addWidget(quiet_button(look, tr("Leave it as it was  (Esc)"), self.left.emit))
+        foot.addWidget(strong_button(look, tr("Keep it  (Space)"), self.save))
+        column.addLayout(foot)
         column.addWidget(self._notice)
 
 
@@ -144,7 +149,7 @@ class Bounce(QWidget):
         self._look = look
         self._at_ms = 0
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(look.sizes.display * 3)
+        self.setMinimumHeight(round(look.sizes.display / look.text * 2))
         self.setAccessibleName(tr("The beat"))
 
     def show_moment(self, at_ms: int) -> None:

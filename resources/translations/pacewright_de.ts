@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>as planned  (L, Enter)</source>
-        <translation>wie geplant  (L, Enter)</translation>
+        <translation>wie geplant  (L)</translation>
     </message>
     <message>
         <source>{kg} kg</source>
@@ -395,8 +395,44 @@
         <translation>Notiz zu diesem Durchgang ändern</translation>
     </message>
     <message>
+        <source>Paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Interrupted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The computer slept or was busy, so the session waited for you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1  pain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2  equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3  time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4  something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened, for your practitioner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pain {pain}: {name} ends here. {caution}</source>
         <translation>Schmerz {pain}: {name} endet hier. {caution}</translation>
+    </message>
+    <message>
+        <source>Stop the session here? Everything done so far is kept.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leave out what remains of {name}. Why?</source>
@@ -437,6 +473,14 @@
     <message>
         <source>stay with this one</source>
         <translation>hier bleiben</translation>
+    </message>
+    <message>
+        <source>Yes, stop here  (S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leave it out  (Enter)</source>
@@ -620,7 +664,7 @@
     </message>
     <message>
         <source>I have spoken to my practitioner  (1)</source>
-        <translation>Ich habe mit meiner Betreuung gesprochen  (1)</translation>
+        <translation>Betreuung gefragt  (1)</translation>
     </message>
     <message>
         <source>Skip today  (2)</source>
@@ -907,6 +951,10 @@
         <translation>Ton und Bild</translation>
     </message>
     <message>
+        <source>How to set them together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>← earlier</source>
         <translation>← früher</translation>
     </message>
@@ -935,8 +983,80 @@
         <translation>fertig</translation>
     </message>
     <message>
+        <source>equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rests</source>
         <translation>ruht</translation>
+    </message>
+    <message>
+        <source>rep {n}: {fault}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rep {n}: not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rest, {time} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {m}: {bout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S once more ends the session for everybody. Any other key goes on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out this exercise for all. Why?   {reasons}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sits out this exercise. Why?   {reasons}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody&apos;s key, then Enter: here or not.   / finds a name.   Space begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody&apos;s key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}:   Enter here or not   Y note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}:   {faults}   F fault   M missed   O sits out   L leaves   Enter is here   Y note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {m} here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sits out</source>
@@ -971,8 +1091,28 @@
         <translation>ERSTE SEITE</translation>
     </message>
     <message>
+        <source>This rep is marked as not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked: {faults}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press Enter for each rep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reps counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{n} of {m}</source>
         <translation>{n} von {m}</translation>
+    </message>
+    <message>
+        <source>enough from here</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>d MMM</source>
@@ -995,8 +1135,48 @@
         <translation>beendet</translation>
     </message>
     <message>
+        <source>Reading the session …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is known of the bouts of this session: only its day, its length and its effort were entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bouts and reps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each strip is {s} s long from edge to edge; ✕ missed, ■ fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>abandoned</source>
         <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>{n} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {n} AU</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pauses: {n}, {s} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The athlete: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{who}: {note}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Week {n}</source>
@@ -1205,7 +1385,7 @@
     </message>
     <message>
         <source>Quiet words, units and dates look like this.</source>
-        <translation>Leise Worte, Einheiten und Daten sehen so aus.</translation>
+        <translation>Leise Worte, Maße und Daten sehen so aus.</translation>
     </message>
     <message>
         <source>dark for training, light at the desk</source>
@@ -1328,8 +1508,20 @@
         <translation>Probe</translation>
     </message>
     <message>
+        <source>Listen: left, then right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Played through {speaker}. Nothing heard? See Sound on the first page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stop the test</source>
         <translation>Probe beenden</translation>
+    </message>
+    <message>
+        <source>Test the sound</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Getting ready…</source>
@@ -1338,6 +1530,10 @@
     <message>
         <source>Sound</source>
         <translation>Ton</translation>
+    </message>
+    <message>
+        <source>What may be chosen of the sound</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A rep on the left, then one on the right: lower, hold, lift. Played as chosen here.</source>
@@ -1447,8 +1643,72 @@
         <translation>Hallenbild</translation>
     </message>
     <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin, pause, go on  (Space)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>A note on {name}, Enter keeps it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noted of {name}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a name, Enter: here or not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Monitor of the gym screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One rep for all  (Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out  (K)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back  (←)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On  (→)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Softer  (-)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Louder  (+)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound off or on  (V)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop  (S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gym screen  (F9)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{names} rest</source>
@@ -1519,8 +1779,104 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Time left in this gap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set {n} of {m}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} min left, own pace aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less than a minute left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} min left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>last bout of the session</source>
         <translation>letzter Durchgang der Einheit</translation>
+    </message>
+    <message>
+        <source>next: {bout}, after {seconds} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, set {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, set {n}, {side}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on with the rest of {seconds} s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on with rep {n} of {m}, after {seconds} s to get ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on with {n} of {m} counted, after {seconds} s to get ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on with {n} of {m} counted, {side}, after {seconds} s to get ready.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes on with rep {n} of {m}, {side}, after {seconds} s to get ready.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Then wave {letter}, after {gap} s</source>
@@ -1751,8 +2107,20 @@
         <translation>Anstrengung und Schmerz je Einheit</translation>
     </message>
     <message>
+        <source>Charts, calendar, notes and runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Effort by session</source>
         <translation>Anstrengung je Einheit</translation>
+    </message>
+    <message>
+        <source>Exercise compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test shown</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pain in the session</source>
@@ -1879,6 +2247,10 @@
         <translation>RPE und Belastung je Einheit</translation>
     </message>
     <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sessions</source>
         <translation>Einheiten</translation>
     </message>
@@ -1922,12 +2294,16 @@
         <translation>{value} von 10</translation>
     </message>
     <message>
-        <source>{value}, from 4 (well) to 28 (badly)</source>
-        <translation>{value}, von 4 (gut) bis 28 (schlecht)</translation>
+        <source>{value} (4 to 28)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{low} to {high}</source>
         <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>ddd d MMM yyyy</source>
@@ -2014,6 +2390,14 @@
         <translation>{what}: {value} ({who}) gilt, und anderswo steht {others}. Berichtige es noch einmal, um es zu klären.</translation>
     </message>
     <message>
+        <source>No note of this time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>When</source>
         <translation>Wann</translation>
     </message>
@@ -2082,12 +2466,112 @@
         <translation>Nach der Uhr des Ortes, an dem die Einheit war</translation>
     </message>
     <message>
+        <source>Everybody does the same at the same time, each with their own reps and load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teams work for a while at each station, then all move on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One half works while the other rests and spots; then they swap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%n people in the roster</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans (*.toml)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work at a station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change between stations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A group session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
     <message>
+        <source>Open a plan…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See who is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Outcome</source>
         <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>Bout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set, side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned above, done below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each rep as a profile over time; a cross is a rep that was missed, a square a fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done, of those planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{load} kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>attempt {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Reps done up to those prescribed, bout by bout, of all those prescribed</source>
@@ -2146,7 +2630,31 @@
         <translation>{name}, Titel</translation>
     </message>
     <message>
+        <source>softer  (−)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>louder  (+)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keys  (F1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sound on  (V)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sound off  (V)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound {n} %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2171,6 +2679,26 @@
     </message>
     <message>
         <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effort 0-10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain 0-10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effort and pain of everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number answers and goes on; 1 and 0 quickly for 10. Enter or ↓ passes over: it stays unknown. Backspace goes back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How hard was it, and what hurt?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2279,6 +2807,622 @@
     </message>
     <message>
         <source>Why the figure is what it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after {bout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between two bouts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no medical device: it does not diagnose, clear or predict injury.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pain above 5 of 10 or any red-flag sign ends the exercise and asks for a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your practitioner decides; local practice and law come first. Nothing advances by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I am ready  (Space)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For {athlete}  ·  {n} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For {athlete}  ·  {n} min, and own-pace work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exercises of this session, and how to set them up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back  (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voice: {n} of {m} phrases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n}  {stage}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sets} × {dose}, each side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sets} × {dose}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plan}, with {n} people: cut short. All that was done is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program keeps no record, so a group cannot be led.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop one file at a time here: a plan, which ends in .toml.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a plan can be dropped here: a file on this computer that ends in .toml.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter or Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begin what is most likely, as the button says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>↑ and ↓</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose who trains; in the plans, choose a plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go on to the plans, the answers owed, the other pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+O</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open a plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give the first answer that is owed; then 0-9, Enter keeps it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how the screens look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up again  (Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{about}. Answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask me later  (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not ask again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does it hurt?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a plan…  (Ctrl+O)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers that are owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plan}, {athlete}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a plan first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin  (Enter or Space)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pacewright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who trains, and which session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is training?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which session?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{name}”, a new name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is training</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody who may train here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned for today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned for today, and done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Just opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Led last time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Led lately</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the demo club</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of this plan is not known here. Open it once, and it is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{plan}, {about}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{why}, {time}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{why} · {figures}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much does it hurt this morning?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n week(s) ago</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stage(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n exercise(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n min, and work at your own pace</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n min</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This plan cannot be led:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{athlete}: {plan}, {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n plan(s) led lately cannot be found any more and left the list.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That answer could not be kept. Please give it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>excused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing planned, nothing done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>● done · ✕ missed · – excused · ○ planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar of sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time looked back on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last 4 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last 12 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sessions done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against own days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {value}, why?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>← Squad  (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>← Athlete  (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>← Sessions  (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned {n} reps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in {s} s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rep {n} missed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rep {n}: {faults}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ended early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: pain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: another reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unanswered: stays unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very, very easy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somewhat hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>maximal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{question}  ·  press a number</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

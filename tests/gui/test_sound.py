@@ -206,7 +206,7 @@ def test_every_choice_is_reached_by_tab_and_has_a_name(room: Room) -> None:
     assert reached == [
         "Played by", "Output", "Look again", "What is said", "Language", "Loudness of tones",
         "Loudness of the voice", "Mute", "Test", "Set sound and picture together…",
-        "Leave it as it was  (Esc)", "Keep it  (Enter)",
+        "Leave it as it was  (Esc)", "Keep it  (Enter)", "What may be chosen of the sound",
     ]  # fmt: skip
 
 

@@ -89,7 +89,7 @@ class SoundChoices(QWidget):
         look = self._look
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(look.sizes.title)
+        grid.setHorizontalSpacing(look.sizes.heading)
         grid.setVerticalSpacing(round(look.sizes.body * 0.9))
         rows: tuple[tuple[str, QWidget], ...] = (
             (tr("Played by"), self._speaker),

@@ -16,7 +16,8 @@ from app.views.sound.choices import SoundChoices
 from app.views.sound.words import latency_words, overruled_words
 from app.views.theme import Look
 from app.views.translation import message, tr
-from app.views.widgets.plain import card, label, quiet_button, say, strong_button
+from app.views.widgets.columns import Columns
+from app.views.widgets.plain import card, label, quiet_button, say, scrolling, strong_button
 
 if TYPE_CHECKING:
     from app.audio.trial import Heard, Trial
@@ -141,12 +142,8 @@ class SoundPage(QWidget):
         column.setContentsMargins(side, side, side, round(side * 0.6))
         column.setSpacing(look.sizes.body)
         column.addWidget(label(look, tr("Sound"), pixels=look.sizes.display, weight=Weight.SEMIBOLD))
-        row = QHBoxLayout()
-        row.setSpacing(side)
-        row.addWidget(self._choices, 7)
-        row.addLayout(self._trying(), 5)
-        column.addLayout(row)
-        column.addStretch(1)
+        columns = Columns(((self._choices, 7), (self._trying(), 5)), side)
+        column.addWidget(scrolling(columns, tr("What may be chosen of the sound")), 1)
         column.addWidget(self._overruled)
         foot = QHBoxLayout()
         foot.addStretch(1)
@@ -154,7 +151,7 @@ class SoundPage(QWidget):
         foot.addWidget(strong_button(look, tr("Keep it  (Enter)"), self.keep))
         column.addLayout(foot)
 
-    def _trying(self) -> QVBoxLayout:
+    def _trying(self) -> QWidget:
         look = self._look
         frame = card(look)
         inner = QVBoxLayout(frame)
@@ -173,10 +170,12 @@ class SoundPage(QWidget):
         )
         inner.addWidget(together)
         inner.addWidget(self._latency)
-        outer = QVBoxLayout()
+        part = QWidget()
+        outer = QVBoxLayout(part)
+        outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(frame)
         outer.addStretch(1)
-        return outer
+        return part
 
 
 def _heard_words(heard: "Heard", *, muted: bool) -> str:
