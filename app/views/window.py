@@ -175,7 +175,7 @@ class Window(QMainWindow):
 
     def _skip_today(self) -> None:
         self.leave_session()
-        self._show_notice(SKIPPED)
+        self._start.show_notice(self._trouble or SKIPPED)
 
     def leave_session(self) -> None:
         """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
