@@ -16,10 +16,9 @@ from app.views.home.people import GUEST, everybody
 from app.views.home.plans import PlanShelf, likely, offered_plans
 from app.views.home.record import (
     HomeRecord,
-    Rated,
     due_now,
     keep_pain,
-    late_rating,
+    keep_rpe,
     read_home,
     unasked_name,
 )
@@ -177,17 +176,10 @@ class Homing(QObject):
         self._forget(answer.owed)
         now, _ = self._now()
         if answer.owed.kind is OwedKind.SESSION_RPE:
-            append = partial(self._append, answer.owed)
-            self._keeper.ask(lambda database: late_rating(database, answer, now), append)
+            keep = partial(keep_rpe, answer=answer, now=now)
+            self._keeper.ask(keep, partial(self._heard, answer.owed))
         else:
             self._keep_pain(answer, answer.owed)
-
-    def _append(self, owed: OwedRating, rated: Rated | None) -> None:
-        if rated is not None:
-            run_id = rated.header.run_id
-            self._keeper.recall(rated.header, rated.prescribed, rated.facts)
-            self._keeper.append(run_id, len(rated.facts), (rated.fact,))
-        self._heard(owed, rated is not None)
 
     def _leave_unasked(self, owed: OwedRating) -> None:
         self._forget(owed)

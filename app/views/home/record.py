@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from app.domain.errors import PacewrightError
 from app.domain.keeping import Rating, RatingKind
 from app.domain.planned import DoneRun, DueState, occurrences, settle
-from app.domain.records import BoutPrescribed, Fact, RunEnded, RunHeader, SessionRated
+from app.domain.records import RunEnded, SessionRated
 from app.domain.squad import LastTrained, OwedKind, OwedRating
 from app.views.home.owed_card import LateAnswer
 from app.views.home.plans import Today
@@ -82,31 +82,19 @@ def keep_pain(
     return True
 
 
-@dataclass(frozen=True, slots=True)
-class Rated:
-    """A run as it is written, and the further fact of its late rating."""
-
-    header: RunHeader
-    prescribed: tuple[BoutPrescribed, ...]
-    facts: tuple[Fact, ...]
-    fact: SessionRated
-
-
-def late_rating(database: "Database", answer: LateAnswer, now: datetime) -> Rated | None:
-    """The fact of a late session RPE with its lag; None where the run has no end or cannot be read."""
+def keep_rpe(database: "Database", answer: LateAnswer, now: datetime) -> bool:
+    """Write down a late session RPE as a further fact of its run, with the lag; whether it could be kept."""
     run_id = answer.owed.run_id
+    lag_ms = max((now - answer.owed.ended_at) // _MS, 0)
     try:
         facts = database.queries.facts_of(run_id)
-        prescribed = tuple(dict.fromkeys(asked for asked, _ in database.queries.bouts_of(run_id)))
-        header = database.queries.header_of(run_id)
+        ended_ms = next((fact.at_ms for fact in reversed(facts) if isinstance(fact, RunEnded)), None)
+        if ended_ms is None:
+            return False
+        database.journal.append(run_id, len(facts), (SessionRated(ended_ms + lag_ms, answer.value, lag_ms),))
     except PacewrightError:
-        return None
-    ended_ms = next((fact.at_ms for fact in reversed(facts) if isinstance(fact, RunEnded)), None)
-    if ended_ms is None:
-        return None
-    lag_ms = max((now - answer.owed.ended_at) // _MS, 0)
-    fact = SessionRated(ended_ms + lag_ms, answer.value, lag_ms)
-    return Rated(header, prescribed, facts, fact)
+        return False
+    return True
 
 
 def _today(database: "Database", now: datetime, here: datetime) -> tuple[Today, ...]:
