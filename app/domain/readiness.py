@@ -11,6 +11,8 @@ ITEMS = ("sleep", "fatigue", "stress", "soreness")
 """The four questions of the sum, answered from 1 (very, very low or good) to 7 (very, very high or bad)."""
 
 LEAST, MOST = 1, 7
+PAIN_LIMIT = 5
+"""Pain above this ends an exercise and keeps a session from being started. Common practice, no source."""
 
 
 class Decision(StrEnum):

@@ -10,11 +10,11 @@ from app.analysis.pain import Morning, morning_after
 from app.analysis.reasons_pain import pain_before
 from app.analysis.symmetry import Standing
 from app.analysis.tests_catalog import CATALOGUE
+from app.domain.readiness import PAIN_LIMIT
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.reports.report_found import Found, given
 from app.reports.report_words import Words
 
-PAIN_LIMIT = 5
 DIFFERENCE = "{test}: difference of the sides"
 
 

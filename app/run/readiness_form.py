@@ -5,10 +5,8 @@ from datetime import datetime
 from enum import StrEnum
 
 from app.domain.plan import Side
-from app.domain.readiness import ITEMS, LEAST, MOST, Decision, Readiness
+from app.domain.readiness import ITEMS, LEAST, MOST, PAIN_LIMIT, Decision, Readiness
 
-PAIN_LIMIT = 5
-"""Pain above this keeps the session from being started."""
 WORST_PAIN = 10
 
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 
+from app.domain.readiness import PAIN_LIMIT
 from app.domain.records import BoutRecord
 from app.domain.timeline import Bout, Timeline
 from app.run.intents import RateBout
@@ -22,7 +23,6 @@ from app.views.widgets.plain import card, label, quiet_button, say
 from app.views.widgets.scale import EFFORT_WORDS, Scale
 
 PAIN_WORDS: dict[int, str] = {0: message("none"), 10: message("the worst")}
-PAIN_LIMIT = 5
 OVER_LIMIT = message(
     "Sharp pain, giving way, chest pain, dizziness or numbness: stop, and see a licensed professional."
 )

@@ -16,13 +16,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.domain.errors import PacewrightError
+from app.domain.readiness import PAIN_LIMIT
 from app.planfile.key_settings import PedalKeys
 from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
 from app.run.sounding import Loudness
 from app.run.state import Doing, Stand
 from app.views.athlete.around import Around
-from app.views.athlete.bout_card import PAIN_LIMIT, BoutCard
+from app.views.athlete.bout_card import BoutCard
 from app.views.athlete.figure import load_figure
 from app.views.athlete.finished_panel import FinishedPanel
 from app.views.athlete.header import Header

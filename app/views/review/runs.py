@@ -2,6 +2,7 @@
 
 from app.analysis.load import load_of
 from app.analysis.local_time import local_start
+from app.domain.readiness import PAIN_LIMIT
 from app.domain.records import RunOutcome, RunSummary
 from app.views.review import words
 from app.views.review.marks import marked, spoken
@@ -128,7 +129,7 @@ def _outcome_tone(run: RunSummary) -> Tone:
 
 
 def _pain_tone(run: RunSummary) -> Tone:
-    return Tone.ATTENTION if run.pain is not None and run.pain > words.PAIN_LIMIT else Tone.INK
+    return Tone.ATTENTION if run.pain is not None and run.pain > PAIN_LIMIT else Tone.INK
 
 
 def _marked(run: RunSummary, text: str, *figures: str) -> str:

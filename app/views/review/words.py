@@ -8,13 +8,13 @@ from PySide6.QtCore import QDate, QLocale
 from app.analysis.adherence import WeekReps
 from app.analysis.load import SessionLoad, elapsed_minutes
 from app.analysis.local_time import local_start
+from app.domain.readiness import PAIN_LIMIT
 from app.domain.records import RunOutcome, RunSummary
 from app.views.translation import tr
 
 DASH = "–"
 DOT = " · "
 THIN = "\u202f"
-PAIN_LIMIT = 5
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 

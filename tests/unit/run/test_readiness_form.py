@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.domain.plan import Side
-from app.domain.readiness import ITEMS, Decision
-from app.run.readiness_form import ITEM_STEPS, PAIN_LIMIT, ReadinessForm, Spot, Step
+from app.domain.readiness import ITEMS, PAIN_LIMIT, Decision
+from app.run.readiness_form import ITEM_STEPS, ReadinessForm, Spot, Step
 
 AT = datetime(2026, 11, 25, 17, 30, tzinfo=UTC)
 SHOULDER = Spot("front of the shoulder", Side.LEFT)

@@ -1,6 +1,7 @@
 """The columns of a run's bouts: what each shows and says."""
 
 from app.domain.plan import Side
+from app.domain.readiness import PAIN_LIMIT
 from app.domain.records import BoutOutcome
 from app.views.review import words
 from app.views.review.marks import marked
@@ -116,7 +117,7 @@ def _rated(line: BoutLine, name: str) -> str:
 
 
 def _hurt(line: BoutLine) -> bool:
-    return line.record is not None and (line.record.pain or 0) > words.PAIN_LIMIT
+    return line.record is not None and (line.record.pain or 0) > PAIN_LIMIT
 
 
 def _note(line: BoutLine) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from datetime import date
 
 from app.analysis.reasons import Level, Number, Reason
+from app.domain.readiness import PAIN_LIMIT
 from app.views.review import words
 from app.views.review.figure_words import number_words, weekday_words
 from app.views.review.squad.line import SquadLine
@@ -34,9 +35,7 @@ def squad_columns(*, pain: bool = True) -> tuple[Column[SquadLine], ...]:
         lambda line: words.pain(line.pain),
         lambda line: line.pain,
         right=True,
-        tone=lambda line: (
-            Tone.ATTENTION if line.pain is not None and line.pain > words.PAIN_LIMIT else Tone.INK
-        ),
+        tone=lambda line: Tone.ATTENTION if line.pain is not None and line.pain > PAIN_LIMIT else Tone.INK,
         hint=tr("Highest pain stated in the last session, 0 to 10"),
     )
     return (name, why, *_adherence(), *([hurts] if pain else []), *_answers())
