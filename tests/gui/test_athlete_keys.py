@@ -1,8 +1,9 @@
 """Keys where they are easily pressed wrong: twice, late, with something else in focus."""
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from app.domain.dose import Band, OwnPaceReps
@@ -161,3 +162,12 @@ def test_a_space_that_bounces_begins_pauses_or_goes_on_once(qtbot: QtBot) -> Non
     desk.wait(4_000).press(Qt.Key.Key_Space, Qt.Key.Key_Space)
     desk.wait(1_000).press(Qt.Key.Key_Space, Qt.Key.Key_Space)
     assert [type(fact) for fact in desk.facts] == [RunBegan, Paused, Resumed]
+
+
+@pytest.mark.parametrize("key", [0x424, 0x6A9, 0x5D0, 0, 0x01FFFFFF, 0x01000FFE])
+def test_a_key_that_nobody_knows_does_nothing(qtbot: QtBot, key: int) -> None:
+    desk = Desk(qtbot, TWO_REPS).press(Qt.Key.Key_Space).wait(6_000)
+    before = list(desk.facts)
+    for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease):
+        QApplication.sendEvent(desk.page, QKeyEvent(kind, key, Qt.KeyboardModifier.NoModifier))
+    assert desk.facts == before

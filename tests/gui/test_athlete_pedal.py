@@ -15,7 +15,7 @@ from app.planfile.key_settings import PedalKeys
 from app.run.state import Stand
 from app.views.athlete.around import Around
 from app.views.athlete.key_page import KeyPage, TeachPedal
-from app.views.athlete.pedal import LONG_MS, Pedal
+from app.views.athlete.pedal import LONG_MS, Pedal, learnable
 from tests.desk import TWO_REPS, Desk
 
 OWN = OwnPaceReps(Band(2, 5))
@@ -55,6 +55,12 @@ def test_the_page_of_keys_names_what_was_taught(qtbot: QtBot) -> None:
     desk = Desk(qtbot, OWN, around=Around(PedalKeys(("PageDown",), ("PageUp",)))).press(KEY.Key_F1)
     assert "PageDown" in desk.texts()
     assert "PageUp" in desk.texts()
+
+
+@pytest.mark.parametrize("key", [0, KEY.Key_unknown])
+def test_a_key_that_cannot_be_told_from_others_is_not_learned(key: int) -> None:
+    assert not learnable(Qt.Key(key))
+    assert learnable(Qt.Key(0x424)), "a letter of another script is a key like any other"
 
 
 def test_a_key_that_is_needed_otherwise_is_not_learned(qtbot: QtBot) -> None:

@@ -18,8 +18,8 @@ def name_of(key: Qt.Key) -> str:
 
 
 def learnable(key: Qt.Key) -> bool:
-    """Whether a key can be learned: one that Qt has a name for and that is not needed otherwise."""
-    return key not in RESERVED and key is not Qt.Key.Key_unknown and bool(name_of(key))
+    """Whether a key can be learned: one that can be told from others and is not needed otherwise."""
+    return key not in RESERVED and key is not Qt.Key.Key_unknown and key.value > 0
 
 
 class Pedal(QObject):
