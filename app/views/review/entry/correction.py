@@ -1,0 +1,184 @@
+"""The results of one test as they stand, and the correction of one of them with who and why."""
+
+from datetime import date
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from app.analysis.tests_catalog import FieldTest
+from app.domain.correctable import Value
+from app.domain.corrected import Held
+from app.domain.keeping import Result
+from app.domain.plan import Side
+from app.views.review import words
+from app.views.review.entry.form import SIDES
+from app.views.review.entry.results import local_day, on_day, value_of
+from app.views.review.entry.tries import LONGEST, Said, plain, typed_try
+from app.views.review.marks import MARK
+from app.views.theme import Look
+from app.views.translation import message, tr, translated
+from app.views.widgets.card import Card
+from app.views.widgets.choice_box import ChoiceBox
+from app.views.widgets.rows_model import Column, RowsModel
+from app.views.widgets.rows_table import RowsTable
+from app.views.widgets.word_button import WordButton
+
+FIELDS = {
+    "value": message("Value"),
+    "side": message("Side"),
+    "at": message("Day"),
+    "note": message("Note"),
+}
+WHO_AND_WHY = message("Say who corrects it, and why: both stand in the history.")
+CHOOSE = message("Choose the result that is wrong.")
+SAME = message("That value holds already. Enter another.")
+A_SIDE = message("Enter left or right.")
+A_DAY = message("Enter a day such as 2026-11-25.")
+KEPT = message("What was recorded stays as it is. A correction is written beside it.")
+
+
+class ResultsCard(Card):
+    """Shows results. `corrected` carries a `Held` result, a field, its new value, who and why."""
+
+    corrected = Signal(object, str, object, str, str)
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(tr("Results"), tr(KEPT), parent)
+        self._test: FieldTest | None = None
+        self.results: RowsModel[Held[Result]] = RowsModel(_columns(), look.scheme, self)
+        self.table = RowsTable(self.results, tr("Results"))
+        self.field = ChoiceBox(tr("What is wrong"), 10, look)
+        for name, told in FIELDS.items():
+            self.field.addItem(tr(told), name)
+        self.value, self.who, self.why = QLineEdit(), QLineEdit(), QLineEdit()
+        for entry in (self.value, self.who, self.why):
+            entry.setMaxLength(LONGEST)
+        self.message = QLabel()
+        self.message.setWordWrap(True)
+        self.correct = WordButton(tr("Correct"))
+        self.correct.setAutoDefault(False)
+        self._lay_out()
+        self.table.selectionModel().selectionChanged.connect(self._begin)
+        self.field.activated.connect(self._begin)
+        self.correct.clicked.connect(self._correct)
+        for entry in (self.value, self.who, self.why):
+            entry.returnPressed.connect(self._correct)
+        self.set_look(look)
+
+    def show_results(self, test: FieldTest, results: tuple[Held[Result], ...]) -> None:
+        """Show those of one test, the latest day first."""
+        self._test = test
+        mine = [held for held in results if held.thing.test == test.key]
+        mine.sort(key=lambda held: (held.thing.side.value, held.thing.attempt))
+        mine.sort(key=lambda held: local_day(held.thing), reverse=True)
+        self.results.set_rows(mine)
+
+    def say(self, sentence: str) -> None:
+        """Say what came of a correction, or what stands in its way."""
+        self.message.setText(sentence)
+
+    def set_look(self, look: Look) -> None:
+        """Take colours and letters."""
+        super().set_look(look)
+        self.table.set_look(look, dense=True)
+        self.field.set_look(look)
+        for part in (self.value, self.who, self.why, *self._captions):
+            part.setFont(look.font(look.sizes.body))
+        self.message.setFont(look.font(look.sizes.small))
+        self.correct.set_look(look)
+
+    def _lay_out(self) -> None:
+        told = (
+            (tr("What is wrong"), self.field),
+            (tr("Should be"), self.value),
+            (tr("Who"), self.who),
+            (tr("Why"), self.why),
+        )
+        form = QFormLayout()
+        self._captions = [QLabel(text) for text, _ in told]
+        for caption, (text, entry) in zip(self._captions, told, strict=True):
+            caption.setBuddy(entry)
+            entry.setAccessibleName(text)
+            form.addRow(caption, entry)
+        beside = QVBoxLayout()
+        beside.addLayout(form)
+        beside.addWidget(self.message, 1)
+        beside.addWidget(self.correct, 0, Qt.AlignmentFlag.AlignRight)
+        row = QHBoxLayout()
+        row.addWidget(self.table, 3)
+        row.addLayout(beside, 2)
+        self.body.addLayout(row, 1)
+
+    def _chosen(self) -> Held[Result] | None:
+        rows = self.table.selectionModel().selectedRows()
+        return self.results.rows[rows[0].row()] if rows else None
+
+    def _begin(self, *_changed: object) -> None:
+        """Begin with the value that stands there."""
+        held = self._chosen()
+        if held is not None:
+            self.value.setText(_shown(held.thing, self.field.currentData()))
+            self.value.selectAll()
+
+    def _correct(self) -> None:
+        held, field = self._chosen(), self.field.currentData()
+        if held is None or self._test is None:
+            self.say(tr(CHOOSE))
+            return
+        for entry in (self.who, self.why):
+            if not plain(entry.text()):
+                self.say(tr(WHO_AND_WHY))
+                entry.setFocus()
+                return
+        found = entered_value(self._test, held.thing, field, plain(self.value.text()))
+        if isinstance(found, Said):
+            self.say(tr(found.text).format(**found.values))
+            self.value.setFocus()
+        elif found == value_of(held.thing, field):
+            self.say(tr(SAME))
+        else:
+            self.corrected.emit(held, field, found, plain(self.who.text()), plain(self.why.text()))
+            self.why.clear()
+
+
+def entered_value(test: FieldTest, result: Result, field: str, typed: str) -> Value | Said:
+    """A new value as it is corrected, or what is wrong with it."""
+    text = typed.strip()
+    if field == "value":
+        tried = typed_try(test, text)
+        return tried.problem or tried.value
+    if field == "side":
+        sides = (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,)
+        named = {tr(SIDES[side]).casefold(): side.value for side in sides}
+        return named.get(text.casefold(), Said(A_SIDE))
+    if field == "at":
+        try:
+            return on_day(result, date.fromisoformat(text))
+        except (ValueError, OverflowError):
+            return Said(A_DAY)
+    return text or None
+
+
+def _shown(result: Result, field: str) -> str:
+    if field == "at":
+        return local_day(result).isoformat()
+    if field == "side":
+        return translated(SIDES)[result.side]
+    return str(getattr(result, field) or "")
+
+
+def _columns() -> tuple[Column[Held[Result]], ...]:
+    return (
+        Column(tr("Day"), lambda held: words.dated(local_day(held.thing)), lambda held: held.thing.at),
+        Column(
+            tr("Side"), lambda held: translated(SIDES)[held.thing.side], lambda held: held.thing.side.value
+        ),
+        Column(tr("Try"), lambda held: str(held.thing.attempt), lambda held: held.thing.attempt, right=True),
+        Column(tr("Value"), _marked, lambda held: float(held.thing.value), right=True),
+        Column(tr("Note"), lambda held: held.thing.note or "", lambda held: held.thing.note, wide=True),
+    )
+
+
+def _marked(held: Held[Result]) -> str:
+    unit = "" if held.thing.unit == "1" else f"{words.THIN}{held.thing.unit}"
+    return f"{f'{MARK} ' if held.corrected else ''}{held.thing.value}{unit}"

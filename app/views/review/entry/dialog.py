@@ -1,0 +1,136 @@
+"""The dialog for tests: which test, its tries, and the results that are there already."""
+
+from datetime import date
+
+from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from app.analysis.tests_catalog import CATALOGUE, NO_UNIT, FieldTest
+from app.domain.corrected import Held
+from app.domain.keeping import Result
+from app.views.lettering import Weight
+from app.views.review.entry.correction import ResultsCard
+from app.views.review.entry.form import TestForm
+from app.views.review.entry.results import Known
+from app.views.theme import Look, palette
+from app.views.translation import tr
+from app.views.widgets.card import Card
+from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.rows_model import Column, RowsModel
+from app.views.widgets.rows_table import RowsTable
+
+WIDE = 10_000
+
+
+class TestDialog(QDialog):
+    """Lets tests of one athlete be entered and corrected. It keeps nothing itself.
+
+    `entered` carries an `Entered`; `corrected` a held result, a field, its new value, who and why.
+    """
+
+    __test__ = False
+    entered = Signal(object)
+    corrected = Signal(object, str, object, str, str)
+
+    def __init__(self, look: Look, athlete: str, today: date, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._results: tuple[Held[Result], ...] = ()
+        self.setWindowTitle(tr("Enter a test"))
+        self.title = ElidedLabel(tr("Enter a test: {name}").format(name=athlete))
+        self.search = QLineEdit()
+        self.search.setPlaceholderText(tr("Search a test"))
+        self.search.setAccessibleName(tr("Search a test"))
+        self.search.setClearButtonEnabled(True)
+        self.tests: RowsModel[FieldTest] = RowsModel(_columns(), look.scheme, self)
+        self.test_list = RowsTable(self.tests, tr("Tests"))
+        self.form = TestForm(look, athlete, today)
+        self.results = ResultsCard(look)
+        self._choice = Card(tr("Test"))
+        self._lay_out()
+        self._connect()
+        self._set_look(look)
+        self._fill()
+        self.search.setFocus()
+
+    @property
+    def test(self) -> FieldTest | None:
+        """The test chosen."""
+        row = self.test_list.currentIndex().row()
+        return self.tests.rows[row] if 0 <= row < len(self.tests.rows) else None
+
+    def show_known(self, known: Known) -> None:
+        """Show what is written down of this athlete."""
+        self._results = known.results
+        self.form.show_devices(known.devices)
+        if self.test is not None:
+            self.results.show_results(self.test, self._results)
+
+    def choose(self, key: str) -> None:
+        """Choose a test by its key; one that the search hides is looked for among all."""
+        self.search.clear()
+        self._go_to([test.key for test in self.tests.rows].index(key))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Arrows choose a test while searching; Return in the search goes on to the tries."""
+        if self.search.hasFocus() and event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            step = 1 if event.key() == Qt.Key.Key_Down else -1
+            row = self.test_list.currentIndex().row() + step
+            self._go_to(min(max(row, 0), len(self.tests.rows) - 1))
+        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+
+    def _fill(self, _text: str = "") -> None:
+        wanted = self.search.text().strip().casefold()
+        self.tests.set_rows([test for test in CATALOGUE if wanted in tr(test.name).casefold()])
+        if self.tests.rows:
+            self._go_to(0)
+
+    def _go_to(self, row: int) -> None:
+        flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
+        self.test_list.selectionModel().setCurrentIndex(self.tests.index(row, 0), flags)
+
+    def _show_test(self, *_changed: object) -> None:
+        if self.test is not None:
+            self.form.show_test(self.test)
+            self.results.show_results(self.test, self._results)
+
+    def _lay_out(self) -> None:
+        self._choice.body.addWidget(self.search)
+        self._choice.body.addWidget(self.test_list, 1)
+        above = QHBoxLayout()
+        above.addWidget(self._choice, 4)
+        above.addWidget(self.form, 6)
+        frame = QVBoxLayout(self)
+        frame.addWidget(self.title)
+        frame.addLayout(above, 6)
+        frame.addWidget(self.results, 4)
+
+    def _connect(self) -> None:
+        self.search.textChanged.connect(self._fill)
+        self.search.returnPressed.connect(lambda: self.form.tries.go_to(0))
+        self.test_list.selectionModel().currentRowChanged.connect(self._show_test)
+        self.test_list.activated.connect(lambda: self.form.tries.go_to(0))
+        self.form.entered.connect(self.entered)
+        self.results.corrected.connect(self.corrected)
+
+    def _set_look(self, look: Look) -> None:
+        self.setPalette(palette(look.scheme))
+        sizes = look.sizes
+        self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
+        self.search.setFont(look.font(sizes.body))
+        for card in (self._choice, self.form, self.results):
+            card.set_look(look)
+        self.test_list.set_look(look, dense=True)
+        parent = self.parentWidget()
+        room = QSize(WIDE, WIDE) if parent is None else parent.size()
+        self.resize(
+            min(sizes.body * 76, room.width() - sizes.body), min(sizes.body * 52, room.height() - sizes.body)
+        )
+
+
+def _columns() -> tuple[Column[FieldTest], ...]:
+    return (
+        Column(tr("Test"), lambda test: tr(test.name), lambda test: tr(test.name), wide=True),
+        Column(tr("Unit"), lambda test: "" if test.unit == NO_UNIT else test.unit, lambda test: test.unit),
+    )

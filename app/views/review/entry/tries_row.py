@@ -1,0 +1,70 @@
+"""The tries of a test in a row, one entry each: Return goes on to the next, and from the last to `done`."""
+
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QLabel, QLineEdit, QWidget
+
+from app.views.theme import Look
+from app.views.translation import tr
+
+MOST, A_ROW = 10, 5
+
+
+class TriesRow(QWidget):
+    """So many entries, five in a row. `done` is told after Return in the last, `changed` at every letter."""
+
+    done = Signal()
+    changed = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.entries = [QLineEdit() for _ in range(MOST)]
+        self._captions = [QLabel(tr("Try {n}").format(n=number + 1)) for number in range(MOST)]
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
+            caption.setBuddy(entry)
+            entry.setAccessibleName(caption.text())
+            row, column = divmod(number, A_ROW)
+            self._grid.addWidget(caption, 2 * row, column)
+            self._grid.addWidget(entry, 2 * row + 1, column)
+            entry.returnPressed.connect(partial(self._next, number))
+            entry.textChanged.connect(self.changed)
+        self.setFocusProxy(self.entries[0])
+
+    @property
+    def typed(self) -> tuple[tuple[int, str], ...]:
+        """Places, from 0, and words of the entries that are not empty."""
+        shown = enumerate(self.entries)
+        return tuple(
+            (place, entry.text().strip())
+            for place, entry in shown
+            if not entry.isHidden() and entry.text().strip()
+        )
+
+    def offer(self, count: int, hint: str) -> None:
+        """Offer so many empty entries, with a hint in each."""
+        for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
+            entry.clear()
+            entry.setPlaceholderText(hint)
+            for part in (entry, caption):
+                part.setVisible(number < count)
+
+    def go_to(self, place: int) -> None:
+        """Let an entry be typed over."""
+        self.entries[place].setFocus(Qt.FocusReason.OtherFocusReason)
+        self.entries[place].selectAll()
+
+    def set_look(self, look: Look) -> None:
+        """Take letters."""
+        for entry, caption in zip(self.entries, self._captions, strict=True):
+            entry.setFont(look.font(look.sizes.body))
+            caption.setFont(look.font(look.sizes.small))
+        self._grid.setHorizontalSpacing(look.sizes.body // 2)
+
+    def _next(self, place: int) -> None:
+        if place + 1 < MOST and not self.entries[place + 1].isHidden() and self.entries[place].text().strip():
+            self.go_to(place + 1)
+        else:
+            self.done.emit()

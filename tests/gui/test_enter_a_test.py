@@ -1,0 +1,242 @@
+"""Entering tests in Review, by keys, into a real record."""
+
+from collections.abc import Callable, Iterator
+from datetime import UTC, date, datetime
+from pathlib import Path
+from typing import Any, cast
+
+import pytest
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from app import wiring
+from app.domain.keeping import Result
+from app.domain.plan import Side
+from app.store.database import Database, open_database
+from app.views.lettering import desk_scale, load_fonts
+from app.views.review.entry.correction import A_DAY, A_SIDE, CHOOSE, SAME, WHO_AND_WHY
+from app.views.review.entry.dialog import TestDialog
+from app.views.review.entry.entering import Entering
+from app.views.theme import LIGHT, Look
+from app.views.worker import RecordKeeper
+
+NOW = datetime(2026, 11, 25, 23, 30, tzinfo=UTC)
+ZONE = "Europe/Berlin"
+TODAY = date(2026, 11, 26)
+"""The day in Berlin at that moment."""
+FONTS = Path(__file__).parents[2] / "resources" / "fonts"
+
+
+class AtOnce:
+    """A keeper that answers on the spot."""
+
+    def __init__(self, database: Database) -> None:
+        self._database = database
+
+    def ask(self, query: Callable[[Database], Any], then: Callable[[Any], None]) -> None:
+        then(query(self._database))
+
+
+class Entry:
+    """The dialog over a window, and the record behind it."""
+
+    def __init__(self, qtbot: QtBot, database: Database) -> None:
+        self.qtbot, self.database, self.refreshed = qtbot, database, 0
+        self.window = QWidget()
+        self.window.resize(1366, 768)
+        qtbot.addWidget(self.window)
+        self.window.show()
+        keeper = cast("RecordKeeper", AtOnce(database))
+        self.entering = Entering(keeper, lambda: (NOW, ZONE), wiring.new_run_id, self._refresh)
+        look = Look(LIGHT, load_fonts(FONTS), desk_scale(1366))
+        self.entering.open("Ines", look, self.window)
+        (self.dialog,) = self.window.findChildren(TestDialog)
+
+    def _refresh(self) -> None:
+        self.refreshed += 1
+
+    @property
+    def results(self) -> list[Result]:
+        found = [held.thing for held in self.database.answers.results_of("Ines")]
+        return sorted(found, key=lambda result: (result.at, result.attempt))
+
+    def type(self, words: str, *, into: QLineEdit | None = None) -> None:
+        where = into or self.dialog.focusWidget()
+        assert where is not None
+        self.qtbot.keyClicks(where, words)
+        self.qtbot.keyClick(where, Qt.Key.Key_Return)
+
+    @property
+    def told(self) -> str:
+        return self.dialog.form.message.text()
+
+
+@pytest.fixture
+def entry(qtbot: QtBot, tmp_path: Path) -> Iterator[Entry]:
+    with open_database(tmp_path / "record.db") as database:
+        made = Entry(qtbot, database)
+        yield made
+        made.dialog.close()
+        QApplication.processEvents()
+
+
+def test_a_test_is_found_and_its_tries_are_typed_by_keys_alone(entry: Entry) -> None:
+    entry.type("triple")
+    for words in ("601", "598,5", "610"):
+        entry.type(words)
+    kept = [(r.test, r.side, r.attempt, r.value, r.unit) for r in entry.results]
+    assert kept == [
+        ("triple_hop", Side.LEFT, 1, "601", "cm"),
+        ("triple_hop", Side.LEFT, 2, "598.5", "cm"),
+        ("triple_hop", Side.LEFT, 3, "610", "cm"),
+    ]
+    assert entry.told == "Kept: Triple hop for distance, left, 26 Nov 2026: 601, 598.5, 610 cm."
+    assert entry.refreshed == 1
+    assert entry.dialog.form.side.currentText() == "right"
+    assert entry.dialog.focusWidget() is entry.dialog.form.tries.entries[0]
+
+
+def test_fewer_tries_than_asked_for_are_kept_too(entry: Entry) -> None:
+    entry.dialog.choose("single_hop")
+    entry.type("151", into=entry.dialog.form.tries.entries[0])
+    entry.type("", into=entry.dialog.form.tries.entries[1])
+    assert [r.value for r in entry.results] == ["151"]
+
+
+def test_tries_of_one_day_and_side_are_counted_on(entry: Entry) -> None:
+    entry.dialog.choose("limb_length")
+    for side in (Side.LEFT, Side.RIGHT, Side.LEFT):
+        assert Side(entry.dialog.form.side.currentData()) is side
+        entry.type("90", into=entry.dialog.form.tries.entries[0])
+    assert sorted((r.side.value, r.attempt) for r in entry.results) == [
+        ("left", 1),
+        ("left", 2),
+        ("right", 1),
+    ]
+
+
+def test_a_wrong_number_says_what_would_be_right_and_nothing_is_kept(entry: Entry) -> None:
+    entry.dialog.choose("single_hop")
+    tries = entry.dialog.form.tries
+    tries.entries[0].setText("151")
+    tries.entries[1].setText("1510")
+    entry.dialog.form.keep.click()
+    assert entry.told == "Try 2: 1510 lies outside of this test. Enter a number from 0 to 400 cm."
+    assert entry.dialog.focusWidget() is tries.entries[1]
+    tries.entries[0].clear()
+    tries.entries[1].clear()
+    entry.dialog.form.keep.click()
+    assert entry.told == "Try 1: Enter at least one try."
+    assert entry.results == []
+
+
+def test_an_earlier_day_is_midday_there_and_a_later_one_cannot_be_chosen(entry: Entry) -> None:
+    day = entry.dialog.form.day
+    day.setDate(QDate(2026, 12, 24))
+    assert day.date() == QDate(2026, 11, 26)
+    day.setDate(QDate(2026, 3, 29))  # the clocks went forward in that night
+    entry.dialog.choose("single_hop")
+    entry.type("151", into=entry.dialog.form.tries.entries[2])
+    (result,) = entry.results
+    assert (result.at, result.zone) == (datetime(2026, 3, 29, 10, tzinfo=UTC), ZONE)
+
+
+def test_a_video_says_what_its_frames_come_to_and_keeps_which_they_were(entry: Entry) -> None:
+    entry.dialog.choose("drop_jump_flight")
+    form = entry.dialog.form
+    form.video.setChecked(True)
+    assert entry.told.startswith("Enter three frame numbers")
+    form.rate.setText("120")
+    form.tries.entries[0].setText("100 124 175")
+    assert entry.told.startswith("Try 1: 2.125. One frame more or less changes the contact time by 4.2 %.")
+    assert "Under 240 frames a second" in entry.told
+    form.note.setText("barefoot")
+    form.keep.click()
+    (result,) = entry.results
+    assert (result.value, result.unit, result.side) == ("2.125", "1", Side.BOTH)
+    assert result.note == "barefoot Video at 120 frames a second, frames 100 124 175."
+
+
+def test_a_video_too_coarse_for_contact_times_is_refused(entry: Entry) -> None:
+    entry.dialog.choose("drop_jump_flight")
+    entry.dialog.form.video.setChecked(True)
+    entry.dialog.form.rate.setText("60")
+    entry.type("100 112 140", into=entry.dialog.form.tries.entries[0])
+    entry.dialog.form.keep.click()
+    assert entry.told == "Try 1: Under 120 frames a second a contact time is too coarse."
+    assert entry.results == []
+
+
+def test_an_instrument_is_made_once_and_known_by_its_name_from_then_on(entry: Entry) -> None:
+    entry.dialog.choose("external_rotation")
+    for name in ("Hand dynamometer", "hand dynamometer "):
+        entry.dialog.form.device.setText(name)
+        entry.type("120", into=entry.dialog.form.tries.entries[2])
+    assert [device.name for device in entry.database.answers.devices()] == ["Hand dynamometer"]
+    assert len({result.device_id for result in entry.results}) == 1
+    assert None not in {result.device_id for result in entry.results}
+
+
+def correct(entry: Entry, field: str, value: str, who: str = "Ruben", why: str = "read it wrongly") -> str:
+    card = entry.dialog.results
+    card.field.setCurrentIndex(card.field.findData(field))
+    card.value.setText(value)
+    card.who.setText(who)
+    card.why.setText(why)
+    card.correct.click()
+    return card.message.text()
+
+
+def test_a_result_is_corrected_with_who_and_why(entry: Entry) -> None:
+    entry.dialog.choose("single_hop")
+    entry.type("151", into=entry.dialog.form.tries.entries[2])
+    assert correct(entry, "value", "152") == CHOOSE
+    entry.dialog.results.table.selectRow(0)
+    assert entry.dialog.results.value.text() == "151"
+    assert correct(entry, "value", "152", why=" ") == WHO_AND_WHY
+    assert correct(entry, "value", "1520").startswith("1520 lies outside of this test.")
+    assert correct(entry, "value", "151") == SAME
+    assert correct(entry, "value", "152,5") == "Corrected. What was recorded stays beside it."
+    assert entry.results[0].value == "152.5"
+    history = entry.database.corrections.history_about(entry.results[0].id)
+    assert [(c.change.who, c.change.why, c.before) for c in history.corrections] == [
+        ("Ruben", "read it wrongly", "151")
+    ]
+    assert entry.refreshed == 2
+    entry.dialog.results.table.selectRow(0)
+    assert entry.dialog.results.results.rows[0].corrected == {"value"}
+
+
+def test_side_day_and_note_are_corrected_too(entry: Entry) -> None:
+    entry.dialog.choose("single_hop")
+    entry.type("151", into=entry.dialog.form.tries.entries[2])
+    for field, wrong, sentence, right in (
+        ("side", "upper", A_SIDE, "Right"),
+        ("at", "yesterday", A_DAY, "2026-11-24"),
+    ):
+        entry.dialog.results.table.selectRow(0)
+        assert correct(entry, field, wrong) == sentence
+        assert correct(entry, field, right).startswith("Corrected.")
+    entry.dialog.results.table.selectRow(0)
+    assert correct(entry, "note", "on grass").startswith("Corrected.")
+    (result,) = entry.results
+    assert (result.side, result.note) == (Side.RIGHT, "on grass")
+    assert result.at == datetime(2026, 11, 23, 23, 30, tzinfo=UTC)
+
+
+def test_a_search_that_finds_nothing_leaves_the_form_alone(entry: Entry) -> None:
+    entry.dialog.search.setText("zzz")
+    entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Down)
+    assert entry.dialog.tests.rows == ()
+    entry.dialog.search.clear()
+    assert entry.dialog.test is not None
+
+
+def test_arrows_choose_while_the_search_has_the_keys(entry: Entry) -> None:
+    entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Down)
+    assert entry.dialog.test is not None
+    assert entry.dialog.test.key == "triple_hop"
+    entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Up)
+    entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Up)
+    assert entry.dialog.test.key == "single_hop"
