@@ -9,7 +9,7 @@ from app import wiring
 from app.analysis.local_time import known_zone
 from app.domain.errors import UsageError
 
-SUMMARY = "draw the athlete's screen, or the review, into a PNG file without a display"
+SUMMARY = "draw the athlete's screen, the first page or the review into a PNG file without a display"
 DEFAULT_AT_S = 42.0
 
 
@@ -23,6 +23,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--review", type=Path, metavar="DATABASE", help="draw the squad of this record, or its --athlete"
     )
+    parser.add_argument("--home", action="store_true", help="draw the first page with the demo club")
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -31,6 +32,8 @@ def run(arguments: argparse.Namespace) -> int:
     fonts = wiring.resources_folder() / "fonts"
     if arguments.review is not None:
         _draw_review(arguments, size, fonts)
+    elif arguments.home:
+        _draw_home(arguments, size, fonts)
     else:
         _draw_athlete(arguments, size, fonts)
     sys.stdout.write(f"{arguments.output}\n")
@@ -47,6 +50,17 @@ def _draw_athlete(arguments: argparse.Namespace, size: tuple[int, int], fonts: P
         raise UsageError("--at is a time in the session in seconds, at most six hours; -1 is before it.")
     at_ms = None if at_s < 0 else round(at_s * 1000)
     draw_athlete(compile_timeline(plan), arguments.athlete or "Guest", at_ms, size, fonts, arguments.output)
+
+
+def _draw_home(arguments: argparse.Namespace, size: tuple[int, int], fonts: Path) -> None:
+    from app.views.picture import Club, draw_home
+
+    demo = wiring.demo_folder()
+    names = [athlete.name for athlete in wiring.read_athletes(demo / "roster.toml")]
+    plans = (demo / "shoulder_rotators.toml", demo / "landing_control.toml")
+    shown = plans if arguments.plan is None else (arguments.plan, *plans)
+    club = Club(names, arguments.athlete, shown, wiring.read_plan)
+    draw_home(club, wiring.now().date(), size, fonts, arguments.output)
 
 
 def _draw_review(arguments: argparse.Namespace, size: tuple[int, int], fonts: Path) -> None:

@@ -2,12 +2,14 @@
 
 import os
 from collections.abc import Callable, Sequence
-from datetime import datetime
+from dataclasses import dataclass
+from datetime import date, datetime
 from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.domain.errors import PacewrightError
+from app.domain.plan import WrittenPlan
 from app.domain.records import Fact
 from app.domain.timeline import Timeline
 from app.run.intents import Begin, CountRep, Tick
@@ -27,6 +29,7 @@ class Screen(StrEnum):
     """Which screen is drawn."""
 
     ATHLETE = "athlete"
+    HOME = "home"
     REVIEW = "review"
 
 
@@ -90,6 +93,40 @@ def draw_review(
             room.open_athlete(athlete)
             room.show_athlete(read_athlete(database, athlete, Stretch(), now.date(), pain=True))
         return room
+
+    _draw(build, size, fonts, to)
+
+
+@dataclass(frozen=True, slots=True)
+class Club:
+    """Who may train, who does, and the plans there are, each read by `read`."""
+
+    names: Sequence[str]
+    athlete: str | None
+    plans: Sequence[Path]
+    read: Callable[[Path], WrittenPlan]
+
+
+def draw_home(club: Club, today: date, size: tuple[int, int], fonts: Path, to: Path) -> None:
+    """Draw the first page of a day without a record. Raises PacewrightError when it cannot be written."""
+    from app.views.home.page import HomePage
+    from app.views.home.people import GUEST, everybody
+    from app.views.home.plans import PlanShelf, likely, offered_plans
+    from app.views.home.state import HomeState
+    from app.views.lettering import type_scale
+    from app.views.theme import Look, Place, choose, palette
+
+    plans = offered_plans(PlanShelf(club.read), [], [], club.plans)
+    best = likely(plans)
+
+    def build(family: str) -> "QWidget":
+        look = Look(choose(Place.TRAINING), family, type_scale(size[1] * 22 / 1080))
+        page = HomePage(look, ())
+        page.setPalette(palette(look.scheme))
+        chosen = None if best is None else best.path
+        people = everybody(club.names, ())
+        page.show_state(HomeState(today, people, club.athlete or GUEST, plans, chosen))
+        return page
 
     _draw(build, size, fonts, to)
 

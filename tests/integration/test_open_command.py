@@ -120,10 +120,11 @@ def test_a_broken_plan_is_said_before_any_window_opens(
     assert f"{plan}:9:" in capsys.readouterr().err
 
 
-def test_a_picture_is_drawn_without_a_display(tmp_path: Path) -> None:
+@pytest.mark.parametrize("words", [("--at", "42"), ("--home", "--athlete", "Ines")])
+def test_a_picture_is_drawn_without_a_display(words: tuple[str, ...], tmp_path: Path) -> None:
     to = tmp_path / "screen.png"
     environment = {name: value for name, value in os.environ.items() if name != "DISPLAY"}
-    command = [sys.executable, "-m", "app", "picture", "-o", str(to), "--at", "42", "--size", "1366x768"]
+    command = [sys.executable, "-m", "app", "picture", "-o", str(to), *words, "--size", "1366x768"]
     done = subprocess.run(
         command, cwd=ROOT, env=environment, capture_output=True, text=True, check=True, timeout=60
     )

@@ -20,7 +20,7 @@ from app.views.widgets.scale import EFFORT_WORDS, Scale
 
 TEN_WITHIN_S = 1.0
 """1 and then 0 so soon after it are 10."""
-PAIN_WORDS = {0: "none", 10: "the worst imaginable"}
+PAIN_WORDS = {0: message("none"), 10: message("the worst imaginable")}
 
 
 @dataclass(frozen=True, slots=True)

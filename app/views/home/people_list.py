@@ -32,6 +32,8 @@ from app.views.theme import Look
 from app.views.translation import tr
 
 Index = QModelIndex | QPersistentModelIndex
+LARGER = 1.2
+"""Names over headings."""
 LINES = 4
 """So many names have room at least."""
 
@@ -91,8 +93,8 @@ class NameDelegate(QStyledItemDelegate):
     def __init__(self, look: Look, parent: QWidget) -> None:
         super().__init__(parent)
         self._look = look
-        self._name_font = look.font(look.sizes.heading)
-        self._chosen_font = look.font(look.sizes.heading, Weight.SEMIBOLD)
+        self._name_font = look.font(look.sizes.heading * LARGER)
+        self._chosen_font = look.font(look.sizes.heading * LARGER, Weight.SEMIBOLD)
         self._aside_font = look.font(look.sizes.body)
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
@@ -141,7 +143,7 @@ class SearchLine(QLineEdit):
     def __init__(self, look: Look) -> None:
         super().__init__()
         scheme = look.scheme
-        self.setFont(look.font(look.sizes.heading))
+        self.setFont(look.font(look.sizes.heading * LARGER))
         self.setMaxLength(LONGEST_NAME)
         self.setPlaceholderText(tr("Type a name"))
         self.setAccessibleName(tr("Who is training"))
