@@ -13,7 +13,7 @@ from app.domain.plan import Side
 from app.domain.squad import OwedKind, OwedRating
 from app.views.home.words import about_words, question_words
 from app.views.theme import Look
-from app.views.translation import tr
+from app.views.translation import message, tr
 from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button
 from app.views.widgets.scale import EFFORT_WORDS, Scale
