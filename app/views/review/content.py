@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, Signal
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.analysis.adherence import reps_by_week
@@ -26,10 +26,11 @@ from app.views.widgets.word_button import WordButton
 class ReviewContent(QWidget):
     """The charts and the list of one set of runs; a run chosen in the list is pointed at above, and back.
 
-    `correct_wanted` carries the UUID of a run that the person wants to correct.
+    `correct_wanted` carries the UUID of a run that the person wants to correct, `opened` that of one to see.
     """
 
     correct_wanted = Signal(str)
+    opened = Signal(str)
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +61,7 @@ class ReviewContent(QWidget):
         self._frame.addLayout(self._charts, 10)
         self._frame.addWidget(self.list_card, 11)
         self.list.selectionModel().selectionChanged.connect(self._point_at_chosen)
+        self.list.activated.connect(self._open)
         self.loads.chosen.connect(self._choose_pointed)
         self.set_look(look)
 
@@ -114,6 +116,9 @@ class ReviewContent(QWidget):
 
     def _weigh_choice(self) -> None:
         self.correct.setEnabled(len(self.list.selectionModel().selectedRows()) == 1)
+
+    def _open(self, index: QModelIndex) -> None:
+        self.opened.emit(self.model.rows[index.row()].run_id)
 
     def _want_correction(self) -> None:
         (chosen,) = self.list.selectionModel().selectedRows()

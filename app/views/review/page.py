@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QPalette, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
@@ -34,8 +34,11 @@ class ReviewPage(QWidget):
     `ask` is called each time the page comes into sight; the answer comes through `show_summaries` or
     `show_problem`, at once or later. The charts are only loaded with the first answer that holds a run.
     `correct` is given the UUID of a run that is to be corrected, and the look; without it nothing can be.
-    F8 turns presentation on and off: pain, notes and the names of others are hidden.
+    F8 turns presentation on and off: pain, notes and the names of others are hidden. `opened` carries a run
+    that is to be seen.
     """
+
+    opened = Signal(str)
 
     def __init__(
         self,
@@ -228,5 +231,6 @@ class ReviewPage(QWidget):
 
             self._content = ReviewContent(self._look)
             self._content.correct_wanted.connect(self._want_correction)
+            self._content.opened.connect(self.opened)
             self._faces.addWidget(self._content)
         return self._content

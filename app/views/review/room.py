@@ -240,10 +240,11 @@ class ReviewRoom(QWidget):
     def _connect(self) -> None:
         self.squad.opened.connect(self.open_athlete)
         self.squad.sessions.connect(self.open_sessions)
-        self.athlete.opened.connect(self.open_run)
+        for page in (self.athlete, self.sessions):
+            page.opened.connect(self.open_run)
         self.athlete.stretched.connect(self._ask_athlete)
-        for page in (self.athlete, self.run):
-            page.correct.connect(self._correct)
+        self.athlete.correct.connect(self._correct)
+        self.run.correct.connect(self._correct)
         for asking in (self.squad.why, self.athlete.why):
             asking.connect(self._explain)
         self.why.closed.connect(self._close_why)

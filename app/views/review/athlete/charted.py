@@ -1,6 +1,6 @@
 """A chart with the answers to "why" of each of its places, and the small words that charts share."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -21,6 +21,15 @@ class Charted:
     heading: str
     data: ChartData
     whys: tuple[tuple[Figure, ...], ...] = ()
+
+
+Found = Mapping[tuple[str, str], Figure]
+"""Figures by their name and what they are of."""
+
+
+def found_in(figures: Iterable[Figure]) -> Found:
+    """The figures, to be found by name and what they are of."""
+    return {(figure.name, figure.of): figure for figure in figures}
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
 """Session load by day and by week, and the monotony and strain of each week."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from app.analysis.figure import Figure, Rule
@@ -12,7 +12,7 @@ from app.views.charts.data import ChartData, Form, Ink, Mark, Panel, Series
 from app.views.charts.scales import round_ticks
 from app.views.review import words
 from app.views.review.athlete.buckets import Step, buckets, gathered
-from app.views.review.athlete.charted import Charted, Times, each_tick, spoken
+from app.views.review.athlete.charted import Charted, Found, Times, each_tick, found_in, spoken
 from app.views.review.figure_words import value_words
 from app.views.translation import message, tr
 
@@ -28,13 +28,15 @@ ASIDE = message("RPE × minutes, in AU")
 ASIDE_PART = message("RPE × minutes, in AU · grey: not every day is known")
 
 
-def load_charts(record: AthleteRecord, times: Times) -> tuple[Charted, Charted, Charted]:
-    """Load by week or month, load by day, monotony and strain by week."""
-    found = {(figure.name, figure.of): figure for figure in load_figures(record)}
+def load_charts(
+    record: AthleteRecord, times: Times, figures: Iterable[Figure] | None = None
+) -> tuple[Charted, Charted, Charted]:
+    """Load by week or month, load by day, monotony and strain by week.
+
+    `figures` are those of `load_figures`, where they are at hand.
+    """
+    found = found_in(load_figures(record) if figures is None else figures)
     return week_chart(record, times, found), day_chart(record, found), monotony_chart(record, found)
-
-
-Found = dict[tuple[str, str], Figure]
 
 
 def day_chart(record: AthleteRecord, found: Found) -> Charted:

@@ -1,6 +1,6 @@
 """Everything the page of an athlete shows, worked out before it is shown; plain values, no widgets."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from app.analysis.figure import Figure
@@ -73,12 +73,13 @@ def athlete_view(
     """Work out the page of a record; without `pain` nothing of it, and no notes."""
     step = step_of(record.first, record.last)
     times = Times(buckets(record.first, record.last, step), step, record.today)
-    week, day, monotony = load_charts(record, times)
+    load, wellbeing = load_figures(record), wellbeing_figures(record)
+    week, day, monotony = load_charts(record, times, load)
     charts = (
         reps_chart(record, times),
         week,
         tempo_chart(record, times),
-        session_chart(record, pain=pain),
+        session_chart(record, wellbeing, pain=pain),
         sessions_chart(record, times),
         monotony,
         work_chart(record, times),
@@ -86,7 +87,7 @@ def athlete_view(
     )
     return AthleteView(
         record,
-        head_figures(record, pain=pain),
+        head_figures((*adherence_figures(record), *load, *wellbeing), pain=pain),
         charts,
         sided_exercises(record),
         tests_done(record),
@@ -99,9 +100,8 @@ def athlete_view(
     )
 
 
-def head_figures(record: AthleteRecord, *, pain: bool = True) -> tuple[Figure, ...]:
-    """The figures at the top of the page; an unknown one among them says why."""
-    found = (*adherence_figures(record), *load_figures(record), *wellbeing_figures(record))
+def head_figures(found: Iterable[Figure], *, pain: bool = True) -> tuple[Figure, ...]:
+    """Those of all figures that stand at the top of the page; an unknown one among them says why."""
     chosen: dict[str, Figure] = {}
     for figure in found:
         before = chosen.get(figure.name)
