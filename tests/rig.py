@@ -13,6 +13,7 @@ from app.audio.trial import Trial
 from app.audio.voice import Voice
 from app.domain.athlete import Athlete
 from app.domain.cue_values import CueLevel
+from app.domain.group_choice import GroupChoice
 from app.domain.plan import WrittenPlan
 from app.domain.records import RunSummary
 from app.planfile.settings import Settings
@@ -74,8 +75,10 @@ class Rig:
         session: WrittenPlan | None = None,
         broken: Callable[[str], object] | None = None,
         athlete: str | None = None,
+        group: GroupChoice | None = None,
     ) -> Window:
-        self.window = Window(self.house, Wish(session, athlete or ("Hugo" if session else None)), "Inter")
+        wish = Wish(session, athlete or ("Hugo" if session else None), group=group)
+        self.window = Window(self.house, wish, "Inter")
         self.window.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, False)
         self.qtbot.addWidget(self.window)
         if broken is not None:

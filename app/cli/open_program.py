@@ -22,6 +22,11 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--demo", action="store_true", help="the invented club's shoulder session")
     parser.add_argument("--athlete", metavar="NAME", help="who is training")
     parser.add_argument("--roster", type=Path, metavar="FILE", help="who may train here")
+    configure_program(parser)
+
+
+def configure_program(parser: argparse.ArgumentParser) -> None:
+    """Declare what holds for the program however it is opened."""
     parser.add_argument("--database", type=Path, metavar="FILE", help="where the record is kept")
     parser.add_argument(
         "--sound", choices=("auto", "simpleaudio", "miniaudio", "silent"), help="what plays it"
@@ -38,7 +43,7 @@ def run(arguments: argparse.Namespace) -> int:
     from app.views.house import Wish
 
     require_display()
-    house = _house(arguments)
+    house = house_for(arguments)
     plan = house.plans[0] if arguments.demo else arguments.plan
     athlete = arguments.athlete or ("Hugo" if arguments.demo else None)
     session = None if plan is None else house.read_plan(plan)
@@ -57,7 +62,8 @@ def _refuse_too_long(house: "House", session: "WrittenPlan | None", name: str | 
                 suit(session.plan, athlete)
 
 
-def _house(arguments: argparse.Namespace) -> "House":
+def house_for(arguments: argparse.Namespace) -> "House":
+    """All that the program is made of, as the words of a command say."""
     from app.views.house import House
 
     demo = wiring.demo_folder()
@@ -73,6 +79,9 @@ def _house(arguments: argparse.Namespace) -> "House":
         make_clock=wiring.make_clock,
         make_sound=lambda timeline, speaker, clock: wiring.make_sound(
             timeline, speaker, clock, _settings(arguments)
+        ),
+        make_room_sound=lambda session, speaker, clock: wiring.make_room_sound(
+            session, speaker, clock, _settings(arguments)
         ),
         read_settings=wiring.read_settings,
         overrule=partial(_overruled, arguments),

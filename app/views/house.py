@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from app.audio.clocks import Clock
     from app.audio.speaker.port import Speaker
     from app.audio.trial import Trial
+    from app.domain.group import GroupSession
+    from app.domain.group_choice import GroupChoice
     from app.planfile.key_settings import PedalKeys
     from app.planfile.settings import Settings
     from app.planfile.settings_edit import Changes
@@ -60,8 +62,15 @@ class House:
     back_up_record: Callable[[], object] = _no_backup
     stamp: Callable[[], tuple[datetime, str]] | None = None
     new_id: Callable[[datetime], str] | None = None
+    make_room_sound: "Callable[[GroupSession, Speaker, Clock], Sounding] | None" = None
     record: Path | None = None
     state: Path | None = None
+
+    def room_sound(self, session: "GroupSession", speaker: "Speaker", clock: "Clock") -> "Sounding":
+        """The sound of a group session; where none is made for rooms, that of its leading timeline."""
+        if self.make_room_sound is None:
+            return self.make_sound(session.leader, speaker, clock)
+        return self.make_room_sound(session, speaker, clock)
 
     def trial(self) -> "Trial":
         """A trial of the sound as it is set. Raises FileProblemsError."""
@@ -79,10 +88,11 @@ class House:
 class Wish:
     """What the program is opened on: a session that has been read, for an athlete; or nothing yet.
 
-    `plan` is the file it was read from.
+    `plan` is the file it was read from; with `group` it is led by everybody in the roster in that way.
     """
 
     session: WrittenPlan | None = None
     athlete: str | None = None
     full_screen: bool = False
     plan: Path | None = None
+    group: "GroupChoice | None" = None

@@ -6,9 +6,12 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtCore import SignalInstance
 from PySide6.QtWidgets import QWidget
 
+from app.domain.errors import PacewrightError
 from app.views.appearance import Appearance
 
 if TYPE_CHECKING:
+    from app.domain.group_choice import GroupChoice
+    from app.domain.plan import WrittenPlan
     from app.views.house import House
     from app.views.worker import RecordKeeper
 
@@ -44,12 +47,19 @@ class Rooms:
 
         return ScreenRoom(self._appearance, self._house, self._within)
 
-    def group(self) -> Room:
-        """A session for a whole group."""
+    def group(self, wish: "tuple[WrittenPlan, GroupChoice] | None" = None) -> Room:
+        """A session for a whole group; with a wish it is ready to begin at once."""
         from app.views.group.group_room import GroupRoom
 
         looks = (self._appearance.training, self._appearance.gym)
-        return GroupRoom(self._house, self._keeper, looks, self._within)
+        room = GroupRoom(self._house, self._keeper, looks, self._within)
+        try:
+            if wish is not None:
+                room.begin(*wish)
+        except PacewrightError:
+            room.end()
+            raise
+        return room
 
 
 def as_widget(room: Room) -> QWidget:

@@ -11,12 +11,16 @@ from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
 from app.domain.records import BoutPrescribed, Fact, RepDone, RunHeader
 from app.domain.timeline import Timeline
-from app.views.translation import tr
+from app.views.translation import message, tr
 
 if TYPE_CHECKING:
     from app.store.database import Database
 
 ParsePlan = Callable[[str], WrittenPlan]
+GONE = message(
+    "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
+    "kept; lay it down, and begin a new one."
+)
 
 
 @dataclass(frozen=True, slots=True)

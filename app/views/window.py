@@ -25,17 +25,14 @@ from app.views.remembered import Remembered
 from app.views.reviewing import Reviewing
 from app.views.rooms import Room, Rooms, as_widget
 from app.views.theme import Look, palette
-from app.views.unfinished import Unfinished
+from app.views.translation import message, tr
+from app.views.unfinished import GONE, Unfinished
 from app.views.worker import RecordKeeper
 
 REBUILD_AFTER_MS = 120
 LEAST_WINDOW = QSize(480, 320)
-GONE = (
-    "That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is "
-    "kept; lay it down, and begin a new one."
-)
-SKIPPED = "Skipped for today. What you wrote is kept for your practitioner."
-UNWRITTEN = "Part of what was done is not in the record yet. Try again, or leave without it."
+SKIPPED = message("Skipped for today. What you wrote is kept for your practitioner.")
+UNWRITTEN = message("Part of what was done is not in the record yet. Try again, or leave without it.")
 
 
 class Pages(QStackedWidget):
@@ -109,7 +106,9 @@ class Window(QMainWindow):
             names = tuple(athlete.name for athlete in self._house.read_athletes())
             self._homing.settle(names, self._wish.athlete)
             self._start.take_focus()
-            if self._wish.session is not None:
+            if self._wish.session is not None and self._wish.group is not None:
+                self._enter(partial(self._rooms.group, (self._wish.session, self._wish.group)))
+            elif self._wish.session is not None:
                 self.begin_session(self._wish.session, self._homing.athlete)
                 self._homing.led(self._wish.plan, self._homing.athlete)
         except PacewrightError as error:
@@ -145,7 +144,7 @@ class Window(QMainWindow):
     def take_up(self, unfinished: Unfinished) -> None:
         """Show a run that was cut short, standing still at its bout; or say why it can't be led on."""
         if not self._leading.take_up(unfinished):
-            self._start.show_notice(GONE)
+            self._start.show_notice(tr(GONE))
 
     def lay_down(self, unfinished: Unfinished) -> None:
         """Close a run that was cut short as it stands: abandoned, every rep kept."""
@@ -175,7 +174,7 @@ class Window(QMainWindow):
 
     def _skip_today(self) -> None:
         self.leave_session()
-        self._start.show_notice(self._trouble or SKIPPED)
+        self._start.show_notice(self._trouble or tr(SKIPPED))
 
     def leave_session(self) -> None:
         """Go back to the start page; a run that is not over is abandoned, every finished rep kept."""
@@ -243,7 +242,7 @@ class Window(QMainWindow):
         again = QMessageBox.StandardButton.Retry
         choices = again | QMessageBox.StandardButton.Discard
         while (sentence := self._asking.finish()) is not None:
-            if QMessageBox.warning(self, "Pacewright", f"{sentence}\n\n{UNWRITTEN}", choices) != again:
+            if QMessageBox.warning(self, "Pacewright", f"{sentence}\n\n{tr(UNWRITTEN)}", choices) != again:
                 break
         self._keeper.close()
 
@@ -344,10 +343,10 @@ class Window(QMainWindow):
         look = self._look()
         self.setPalette(palette(look.scheme))
         doors = (
-            ("Review what was done", self.open_review),
-            ("Group", self.open_group),
-            ("Sound", self.open_sound),
-            ("Screen", self.open_screen),
+            (tr("Review what was done"), self.open_review),
+            (tr("Group"), self.open_group),
+            (tr("Sound"), self.open_sound),
+            (tr("Screen"), self.open_screen),
         )
         start = self._homing.build(look, doors)
         self._pages.addWidget(start)

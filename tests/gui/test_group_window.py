@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
 from app import wiring
+from app.domain.group_choice import GroupChoice
 from app.domain.grouping import Form
 from app.domain.records import RunOutcome
 from app.run.state import Stand
@@ -74,6 +75,15 @@ def test_a_group_session_leaves_a_run_for_each_tied_to_the_group(rig: Rig, form:
         record = database.groups.read(groups.pop() or "")
         assert record.form is form
         assert database.groups.unfinished() == ()
+
+
+def test_a_window_opened_for_a_group_shows_the_console_at_once(qtbot: QtBot, tmp_path: Path) -> None:
+    rig = Rig(qtbot, tmp_path, open_database)
+    rig.open(wiring.read_plan(rig.plan), group=GroupChoice(Form.WAVES))
+    room = room_of(rig)
+    assert room._room is not None
+    assert room._room.session.form is Form.WAVES
+    rig.window.close()
 
 
 def test_a_note_of_the_coach_is_kept_with_the_run(rig: Rig) -> None:

@@ -27,17 +27,19 @@ from app.views.group.setup_page import SetupPage
 from app.views.group.unfinished import UnfinishedGroup, laid_out, latest_unfinished_group
 from app.views.ticker import Ticker
 from app.views.tidying import Tidying
-from app.views.translation import tr
+from app.views.translation import message, tr
 
 if TYPE_CHECKING:
     from app.store.database import Database
     from app.views.house import House
     from app.views.worker import RecordKeeper
 
-CROWDED = (
+CROWDED = message(
     "There are more names or stations than can be read across the room: they take turns on the gym screen."
 )
-GONE = "That group session cannot be led on: its plan is read otherwise now. Everything done is kept."
+GONE = message(
+    "That group session cannot be led on: its plan is read otherwise now. Everything done is kept."
+)
 
 
 class GroupRoom(QStackedWidget):
@@ -107,7 +109,7 @@ class GroupRoom(QStackedWidget):
 
     def _lead(self, session: GroupSession, writer: GroupWriter, group: UnfinishedGroup | None = None) -> None:
         speaker, clock = self._house.choose_speaker(), self._house.make_clock()
-        sound = self._house.make_sound(session.leader, speaker, clock)
+        sound = self._house.room_sound(session, speaker, clock)
         written = () if group is None else group.facts
         self._room = RoomSession(session, clock, speaker, sound, writer, written)
         self._room.moved.connect(self._on_moved)

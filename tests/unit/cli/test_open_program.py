@@ -18,7 +18,7 @@ KEPT = Settings(speaker="miniaudio", cues=CueLevel.SPARE, language="de", tones=0
 def opened(*words: str) -> House:
     parser = argparse.ArgumentParser()
     open_program.configure(parser)
-    return open_program._house(parser.parse_args(words))
+    return open_program.house_for(parser.parse_args(words))
 
 
 @pytest.mark.parametrize(
