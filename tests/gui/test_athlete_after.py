@@ -6,13 +6,14 @@ from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from app.domain.compiler import compile_timeline
-from app.domain.dose import Band, StickReps
+from app.domain.dose import Band, OwnPaceReps, StickReps
 from app.domain.fold import fold_closing
 from app.domain.plan import Exercise, Plan, Sides, Stage, StageKind, StageOrder
 from app.domain.records import BoutBegan, BoutEnded, BoutOutcome, SessionRated, SkipReason
 from app.domain.timeline import Timeline
 from app.run.state import Stand
 from app.views.athlete.around import Around
+from app.views.athlete.work_panel import CountBar
 from app.views.widgets.ladder import Ladder
 from tests.desk import FAULTS, TWO_REPS, Desk
 
@@ -85,6 +86,15 @@ def test_a_note_that_is_open_when_one_leaves_is_kept(over: Desk) -> None:
     over.qtbot.keyClicks(over.page.focusWidget(), "windy")
     over.click("Done")
     assert fold_closing(over.facts).note == "windy"
+
+
+def test_contacts_are_counted_with_the_reps_at_ones_own_pace(qtbot: QtBot) -> None:
+    skips = Exercise("Skip", OwnPaceReps(Band(3, 5)), contacts=4)
+    timeline = compile_timeline(Plan("Try-out", (Stage("Jump", StageKind.POWER, (skips,)),)))
+    desk = Desk(qtbot, TWO_REPS, timeline=timeline).press(KEY.Key_Return).wait(6_000)
+    desk.press(KEY.Key_Return).wait(1_000).press(KEY.Key_Return).wait(500)
+    (bar,) = desk.page.findChildren(CountBar)
+    assert bar.accessibleDescription() == "2 of 5, contacts: 8 of 20"
 
 
 def test_the_ladder_says_which_stages_are_locked(qtbot: QtBot) -> None:

@@ -66,7 +66,8 @@ class WorkPanel(QWidget):
         self._buttons.show_snapshot(shown)
         self._headline.show_headline(headline(shown, self._look.scheme))
         if shown.bout.open_ended:
-            self._count.show_count(shown.passed, shown.bout.low, shown.reps)
+            contacts = shown.stage.contacts_per_rep(shown.exercise)
+            self._count.show_count(shown.passed, shown.bout.low, shown.reps, contacts)
         else:
             self._profile.show_moment(shown.local_ms)
         say(self._cue, self._cue_text(shown))
@@ -104,29 +105,34 @@ class WorkPanel(QWidget):
         return foot
 
 
+LINE = 2.0
+"""Height of a line of words beside the bar over the size of its letters."""
+
+
 class CountBar(QWidget):
     """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough.
 
-    It fills from where lines begin.
+    It fills from where lines begin. Above it stand the contacts so far, where reps have contacts.
     """
 
     def __init__(self, look: Look) -> None:
         super().__init__()
         self._look = look
-        self._shown = (0, 0, 0)
+        self._shown = (0, 0, 0, 0)
         self.setAccessibleName(tr("Reps counted"))
 
-    def show_count(self, passed: int, low: int, high: int) -> None:
-        """Show how many of how many are counted."""
-        if (passed, low, high) == self._shown:
+    def show_count(self, passed: int, low: int, high: int, contacts: int = 0) -> None:
+        """Show how many of how many are counted, each with so many contacts."""
+        if (passed, low, high, contacts) == self._shown:
             return
-        self._shown = (passed, low, high)
-        self.setAccessibleDescription(tr("{n} of {m}").format(n=passed, m=high))
+        self._shown = (passed, low, high, contacts)
+        counted = tr("{n} of {m}").format(n=passed, m=high)
+        self.setAccessibleDescription(f"{counted}, {self._contacts()}" if contacts else counted)
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint the blocks."""
-        passed, low, high = self._shown
+        passed, low, high, contacts = self._shown
         painter = QPainter(self)
         scheme = self._look.scheme
         painter.fillRect(self.rect(), QColor(scheme.ground))
@@ -140,16 +146,25 @@ class CountBar(QWidget):
                 block = QRectF(left + index * step, top, step * 0.82, height)
                 painter.drawRoundedRect(self._mirrored(block), 8, 8)
             if low < high:
-                self._paint_enough(painter, left + low * step, top + height)
+                self._paint_words(painter, tr("enough from here"), left + low * step, top + height)
+            if contacts:
+                lines = self._look.sizes.heading * LINE
+                self._paint_words(painter, self._contacts(), left, top - lines, begins=True)
         painter.end()
 
-    def _paint_enough(self, painter: QPainter, x: float, y: float) -> None:
+    def _contacts(self) -> str:
+        passed, _, high, contacts = self._shown
+        words = tr("contacts: {done} of {asked}")
+        return words.format(done=passed * contacts, asked=high * contacts)
+
+    def _paint_words(self, painter: QPainter, text: str, x: float, y: float, *, begins: bool = False) -> None:
+        """Paint words that end at a place, or begin there."""
         font = self._look.font(self._look.sizes.heading)
         painter.setFont(font)
         painter.setPen(QColor(self._look.scheme.quiet))
-        text = tr("enough from here")
         width = QFontMetricsF(font).horizontalAdvance(text)
-        place = self._mirrored(QRectF(max(x - width, 0.0), y, width, self._look.sizes.heading * 2.0))
+        left = x if begins else max(x - width, 0.0)
+        place = self._mirrored(QRectF(left, y, width, self._look.sizes.heading * LINE))
         painter.drawText(place, Qt.AlignmentFlag.AlignCenter, text)
 
     def _mirrored(self, place: QRectF) -> QRectF:
