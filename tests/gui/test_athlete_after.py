@@ -95,6 +95,9 @@ def test_contacts_are_counted_with_the_reps_at_ones_own_pace(qtbot: QtBot) -> No
     desk.press(KEY.Key_Return).wait(1_000).press(KEY.Key_Return).wait(500)
     (bar,) = desk.page.findChildren(CountBar)
     assert bar.accessibleDescription() == "2 of 5, contacts: 8 of 20"
+    for _ in range(2):
+        qtbot.mousePress(bar, Qt.MouseButton.LeftButton)
+    assert desk.reps == [1, 2, 3], "a touch counts one, and one that bounces counts no more"
 
 
 def test_the_ladder_says_which_stages_are_locked(qtbot: QtBot) -> None:

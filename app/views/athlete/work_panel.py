@@ -2,12 +2,12 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetricsF, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
 from app.domain.profile import profile_of
-from app.run.intents import Intent
+from app.run.intents import CountRep, Intent
 from app.run.snapshot import Snapshot
 from app.run.state import Doing
 from app.views.athlete.headline import HeadlineView
@@ -37,6 +37,7 @@ class WorkPanel(QWidget):
         self._headline = HeadlineView(look)
         self._profile = ProfileView(look)
         self._count = CountBar(look)
+        self._count.touched.connect(lambda: act(CountRep()))
         self._shape = QStackedLayout()
         self._shape.addWidget(self._profile)
         self._shape.addWidget(self._count)
@@ -112,8 +113,10 @@ LINE = 2.0
 class CountBar(QWidget):
     """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough.
 
-    It fills from where lines begin. Above it stand the contacts so far, where reps have contacts.
+    It fills from where lines begin; a touch or a click counts one more. Above it stand the contacts so far, where reps have contacts.
     """
+
+    touched = Signal()
 
     def __init__(self, look: Look) -> None:
         super().__init__()
@@ -129,6 +132,11 @@ class CountBar(QWidget):
         counted = tr("{n} of {m}").format(n=passed, m=high)
         self.setAccessibleDescription(f"{counted}, {self._contacts()}" if contacts else counted)
         self.update()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Count one more."""
+        event.accept()
+        self.touched.emit()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint the blocks."""
