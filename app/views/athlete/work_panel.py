@@ -113,7 +113,8 @@ LINE = 2.0
 class CountBar(QWidget):
     """Reps at the athlete's own pace: a block for each, filled as counted; a mark where it is enough.
 
-    It fills from where lines begin; a touch or a click counts one more. Above it stand the contacts so far, where reps have contacts.
+    It fills from where lines begin; a touch or a click counts one more. Above it stand the contacts so far,
+    where reps have contacts.
     """
 
     touched = Signal()
