@@ -336,11 +336,11 @@
     </message>
     <message>
         <source>↑ and ↓ at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>↑ und ↓ in der Pause</translation>
     </message>
     <message>
         <source>one rep more or fewer was done</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wiederholung mehr oder weniger wurde gemacht</translation>
     </message>
     <message>
         <source>the load that was used; Enter keeps it</source>
@@ -396,35 +396,35 @@
     </message>
     <message>
         <source>Paused</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrochen</translation>
     </message>
     <message>
         <source>The computer slept or was busy, so the session waited for you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Computer schlief oder war beschäftigt, darum hat die Einheit auf dich gewartet.</translation>
     </message>
     <message>
         <source>1  pain</source>
-        <translation type="unfinished"></translation>
+        <translation>1  Schmerz</translation>
     </message>
     <message>
         <source>2  equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>2  Gerät</translation>
     </message>
     <message>
         <source>3  time</source>
-        <translation type="unfinished"></translation>
+        <translation>3  Zeit</translation>
     </message>
     <message>
         <source>4  something else</source>
-        <translation type="unfinished"></translation>
+        <translation>4  etwas anderes</translation>
     </message>
     <message>
         <source>What happened, for your practitioner</source>
-        <translation type="unfinished"></translation>
+        <translation>Was war, für deine Betreuung</translation>
     </message>
     <message>
         <source>Pain {pain}: {name} ends here. {caution}</source>
@@ -432,7 +432,7 @@
     </message>
     <message>
         <source>Stop the session here? Everything done so far is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit hier abbrechen? Alles bisher Getane bleibt.</translation>
     </message>
     <message>
         <source>Leave out what remains of {name}. Why?</source>
@@ -476,11 +476,11 @@
     </message>
     <message>
         <source>Yes, stop here  (S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja, hier aufhören  (S)</translation>
     </message>
     <message>
         <source>keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>behalten</translation>
     </message>
     <message>
         <source>Leave it out  (Enter)</source>
@@ -952,7 +952,7 @@
     </message>
     <message>
         <source>How to set them together</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie man sie abgleicht</translation>
     </message>
     <message>
         <source>← earlier</source>
@@ -984,19 +984,19 @@
     </message>
     <message>
         <source>equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>anderes</translation>
     </message>
     <message>
         <source>here</source>
-        <translation type="unfinished"></translation>
+        <translation>da</translation>
     </message>
     <message>
         <source>rests</source>
@@ -1004,59 +1004,59 @@
     </message>
     <message>
         <source>rep {n}: {fault}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. {n}: {fault}</translation>
     </message>
     <message>
         <source>rep {n}: not done</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. {n}: nicht gemacht</translation>
     </message>
     <message>
         <source>Not begun</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht begonnen</translation>
     </message>
     <message>
         <source>Over</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbei</translation>
     </message>
     <message>
         <source>Rest, {time} left</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause, noch {time}</translation>
     </message>
     <message>
         <source>{n} of {m}: {bout}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} von {m}: {bout}</translation>
     </message>
     <message>
         <source>S once more ends the session for everybody. Any other key goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal S beendet die Einheit für alle. Jede andere Taste macht weiter.</translation>
     </message>
     <message>
         <source>Leave out this exercise for all. Why?   {reasons}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Übung für alle auslassen. Warum?   {reasons}</translation>
     </message>
     <message>
         <source>{name} sits out this exercise. Why?   {reasons}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} setzt bei dieser Übung aus. Warum?   {reasons}</translation>
     </message>
     <message>
         <source>Somebody&apos;s key, then Enter: here or not.   / finds a name.   Space begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taste einer Person, dann Enter: da oder nicht.   / sucht einen Namen.   Leertaste beginnt.</translation>
     </message>
     <message>
         <source>Somebody&apos;s key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taste einer Person, dann: F Fehler, M nicht gemacht, O setzt aus, L geht, Y Notiz.   Leertaste hält an.</translation>
     </message>
     <message>
         <source>{name}:   Enter here or not   Y note</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}:   Enter da oder nicht   Y Notiz</translation>
     </message>
     <message>
         <source>{name}:   {faults}   F fault   M missed   O sits out   L leaves   Enter is here   Y note</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}:   {faults}   F Fehler   M nicht gemacht   O setzt aus   L geht   Enter ist da   Y Notiz</translation>
     </message>
     <message>
         <source>{n} of {m} here</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} von {m} da</translation>
     </message>
     <message>
         <source>sits out</source>
@@ -1092,19 +1092,19 @@
     </message>
     <message>
         <source>This rep is marked as not done</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Wiederholung gilt als nicht gemacht</translation>
     </message>
     <message>
         <source>Marked: {faults}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermerkt: {faults}</translation>
     </message>
     <message>
         <source>Press Enter for each rep</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter für jede Wiederholung</translation>
     </message>
     <message>
         <source>Reps counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählte Wiederholungen</translation>
     </message>
     <message>
         <source>{n} of {m}</source>
@@ -1112,7 +1112,11 @@
     </message>
     <message>
         <source>enough from here</source>
-        <translation type="unfinished"></translation>
+        <translation>ab hier genug</translation>
+    </message>
+    <message>
+        <source>contacts: {done} of {asked}</source>
+        <translation>Kontakte: {done} von {asked}</translation>
     </message>
     <message>
         <source>d MMM</source>
@@ -1136,19 +1140,19 @@
     </message>
     <message>
         <source>Reading the session …</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit wird gelesen …</translation>
     </message>
     <message>
         <source>Nothing is known of the bouts of this session: only its day, its length and its effort were entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von den Durchgängen dieser Einheit ist nichts bekannt: Nur Tag, Dauer und Anstrengung wurden eingetragen.</translation>
     </message>
     <message>
         <source>Bouts and reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgänge und Wiederholungen</translation>
     </message>
     <message>
         <source>each strip is {s} s long from edge to edge; ✕ missed, ■ fault</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder Streifen ist von Rand zu Rand {s} s lang; ✕ nicht gemacht, ■ Fehler</translation>
     </message>
     <message>
         <source>abandoned</source>
@@ -1156,27 +1160,27 @@
     </message>
     <message>
         <source>{n} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} min</translation>
     </message>
     <message>
         <source>load {n} AU</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung {n} AU</translation>
     </message>
     <message>
         <source>load unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung unbekannt</translation>
     </message>
     <message>
         <source>pauses: {n}, {s} s</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrechungen: {n}, {s} s</translation>
     </message>
     <message>
         <source>The athlete: {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Person: {note}</translation>
     </message>
     <message>
         <source>{who}: {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: {note}</translation>
     </message>
     <message>
         <source>Week {n}</source>
@@ -1238,35 +1242,35 @@
     </message>
     <message>
         <source>Squad</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader</translation>
     </message>
     <message>
         <source>Nobody fits these letters. Esc shows everybody again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesen Buchstaben passt niemand. Esc zeigt wieder alle.</translation>
     </message>
     <message>
         <source>sessions, reps, tempo: this week · last week</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten, Wiederholungen, Tempo: diese · letzte Woche</translation>
     </message>
     <message>
         <source>/ to search</source>
-        <translation type="unfinished"></translation>
+        <translation>/ zum Suchen</translation>
     </message>
     <message>
         <source>Search the squad</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Kader suchen</translation>
     </message>
     <message>
         <source>All sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Einheiten</translation>
     </message>
     <message>
         <source>Who needs me first</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer mich zuerst braucht</translation>
     </message>
     <message>
         <source>week {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {n}</translation>
     </message>
     <message numerus="yes">
         <source>%n athlete(s)</source>
@@ -1277,7 +1281,7 @@
     </message>
     <message>
         <source>who needs me first</source>
-        <translation type="unfinished"></translation>
+        <translation>wer mich zuerst braucht</translation>
     </message>
     <message>
         <source>{n} of them invented</source>
@@ -1344,8 +1348,64 @@
         <translation>Dein Abstand</translation>
     </message>
     <message>
+        <source>The last day lies before the first. Choose a later one.</source>
+        <translation>Der letzte Tag liegt vor dem ersten. Wähle einen späteren.</translation>
+    </message>
+    <message>
+        <source>The file holds health data and is not encrypted.</source>
+        <translation>Die Datei enthält Gesundheitsdaten und ist nicht verschlüsselt.</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Report: {name}</source>
+        <translation>Bericht: {name}</translation>
+    </message>
+    <message>
         <source>Language</source>
         <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Report of one to three pages</source>
+        <translation>Bericht von ein bis drei Seiten</translation>
+    </message>
+    <message>
+        <source>Sheet for the athlete, one page</source>
+        <translation>Blatt für die Person, eine Seite</translation>
+    </message>
+    <message>
+        <source>Open it afterwards</source>
+        <translation>Danach öffnen</translation>
+    </message>
+    <message>
+        <source>Save as …</source>
+        <translation>Sichern als …</translation>
+    </message>
+    <message>
+        <source>What stands in it</source>
+        <translation>Was darin steht</translation>
+    </message>
+    <message>
+        <source>Notes, none unless ticked</source>
+        <translation>Notizen, keine ohne Haken</translation>
+    </message>
+    <message>
+        <source>No notes</source>
+        <translation>Keine Notizen</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>Lines run</source>
@@ -1378,6 +1438,109 @@
     <message>
         <source>Lift</source>
         <translation>Heben</translation>
+    </message>
+    <message>
+        <source>Relax</source>
+        <translation>Lösen</translation>
+    </message>
+    <message>
+        <source>Go</source>
+        <translation>Los</translation>
+    </message>
+    <message>
+        <source>Stick</source>
+        <translation>Stehen</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Your pace</source>
+        <translation>Dein Tempo</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Both sides</source>
+        <translation>Beide Seiten</translation>
+    </message>
+    <message>
+        <source>It is a curtain, not encryption: whoever may read your files may read the record.</source>
+        <translation>Es ist ein Vorhang, keine Verschlüsselung: Wer deine Dateien lesen darf, darf die Aufzeichnung lesen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} rep(s)</source>
+        <translation>
+            <numerusform>{n} Wiederholung</numerusform>
+            <numerusform>{n} Wiederholungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} rep(s) a side</source>
+        <translation>
+            <numerusform>{n} Wiederholung je Seite</numerusform>
+            <numerusform>{n} Wiederholungen je Seite</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{reps}, {tempo}, {phase} first</source>
+        <translation>{reps}, {tempo}, erst {phase}</translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} hold(s) of {length}</source>
+        <translation>
+            <numerusform>{n} Halten zu {length}</numerusform>
+            <numerusform>{n} × Halten zu {length}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} hold(s) a side of {length}</source>
+        <translation>
+            <numerusform>{n} Halten je Seite zu {length}</numerusform>
+            <numerusform>{n} × Halten je Seite zu {length}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} landing(s), {phase} {length}</source>
+        <translation>
+            <numerusform>{n} Landung, {phase} {length}</numerusform>
+            <numerusform>{n} Landungen, {phase} {length}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} landing(s) a side, {phase} {length}</source>
+        <translation>
+            <numerusform>{n} Landung je Seite, {phase} {length}</numerusform>
+            <numerusform>{n} Landungen je Seite, {phase} {length}</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} rep(s), one every {seconds} s</source>
+        <translation>
+            <numerusform>{n} Wiederholung, eine alle {seconds} s</numerusform>
+            <numerusform>{n} Wiederholungen, eine alle {seconds} s</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} rep(s) a side, one every {seconds} s</source>
+        <translation>
+            <numerusform>{n} Wiederholung je Seite, eine alle {seconds} s</numerusform>
+            <numerusform>{n} Wiederholungen je Seite, eine alle {seconds} s</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>{n} rep(s) at your own pace</source>
+        <translation>
+            <numerusform>{n} Wiederholung im eigenen Tempo</numerusform>
+            <numerusform>{n} Wiederholungen im eigenen Tempo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{length} of work</source>
+        <translation>{length} Arbeit</translation>
     </message>
     <message>
         <source>At the desk, sessions and numbers are read like this.</source>
@@ -1504,16 +1667,36 @@
         <translation>Gar kein Ton</translation>
     </message>
     <message>
+        <source>Enter a test</source>
+        <translation>Test eintragen</translation>
+    </message>
+    <message>
+        <source>Enter a test: {name}</source>
+        <translation>Test eintragen: {name}</translation>
+    </message>
+    <message>
+        <source>Search a test</source>
+        <translation>Test suchen</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Tests</translation>
+    </message>
+    <message>
         <source>Test</source>
         <translation>Probe</translation>
     </message>
     <message>
+        <source>Unit</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
         <source>Listen: left, then right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hör zu: links, dann rechts.</translation>
     </message>
     <message>
         <source>Played through {speaker}. Nothing heard? See Sound on the first page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespielt über {speaker}. Nichts gehört? Sieh unter Ton auf der ersten Seite nach.</translation>
     </message>
     <message>
         <source>Stop the test</source>
@@ -1521,7 +1704,7 @@
     </message>
     <message>
         <source>Test the sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton prüfen</translation>
     </message>
     <message>
         <source>Getting ready…</source>
@@ -1533,7 +1716,7 @@
     </message>
     <message>
         <source>What may be chosen of the sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Was am Ton gewählt werden kann</translation>
     </message>
     <message>
         <source>A rep on the left, then one on the right: lower, hold, lift. Played as chosen here.</source>
@@ -1611,6 +1794,10 @@
         <source>The sound of {speaker} is taken to come {ms} ms late, and the picture waits for it.</source>
         <translation>Der Ton von {speaker} gilt als {ms} ms verspätet, und das Bild wartet auf ihn.</translation>
     </message>
+    <message>
+        <source>That session cannot be led on: its plan or the athlete&apos;s numbers have changed since. Everything done is kept; lay it down, and begin a new one.</source>
+        <translation>Diese Einheit lässt sich nicht weiterführen: Ihr Plan oder die Werte der Person haben sich seither geändert. Alles Getane ist aufgehoben; lege sie ab und beginne eine neue.</translation>
+    </message>
     <message numerus="yes">
         <source>{plan}, {athlete}: cut short after %n rep(s). All of it is kept.</source>
         <translation>
@@ -1644,11 +1831,11 @@
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlassen</translation>
     </message>
     <message>
         <source>Begin, pause, go on  (Space)</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen, anhalten, weiter  (Leertaste)</translation>
     </message>
     <message>
         <source>Done</source>
@@ -1656,59 +1843,59 @@
     </message>
     <message>
         <source>A note on {name}, Enter keeps it</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu {name}, Enter behält sie</translation>
     </message>
     <message>
         <source>Noted of {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu {name} notiert.</translation>
     </message>
     <message>
         <source>Find a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen suchen</translation>
     </message>
     <message>
         <source>Find a name, Enter: here or not</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen suchen, Enter: da oder nicht</translation>
     </message>
     <message>
         <source>Monitor of the gym screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Monitor des Hallenbilds</translation>
     </message>
     <message>
         <source>One rep for all  (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Wiederholung für alle  (Enter)</translation>
     </message>
     <message>
         <source>Leave out  (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassen  (K)</translation>
     </message>
     <message>
         <source>Back  (←)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück  (←)</translation>
     </message>
     <message>
         <source>On  (→)</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter  (→)</translation>
     </message>
     <message>
         <source>Softer  (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiser  (-)</translation>
     </message>
     <message>
         <source>Louder  (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauter  (+)</translation>
     </message>
     <message>
         <source>Sound off or on  (V)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton aus oder an  (V)</translation>
     </message>
     <message>
         <source>Stop  (S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen  (S)</translation>
     </message>
     <message>
         <source>Gym screen  (F9)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallenbild  (F9)</translation>
     </message>
     <message>
         <source>{names} rest</source>
@@ -1736,111 +1923,111 @@
     </message>
     <message>
         <source>Again: {bout}</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal: {bout}</translation>
     </message>
     <message>
         <source>+15 s  (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>+15 s  (T)</translation>
     </message>
     <message>
         <source>A longer rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine längere Pause</translation>
     </message>
     <message>
         <source>Do it again  (A)</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal  (A)</translation>
     </message>
     <message>
         <source>Do the last bout again</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Durchgang noch einmal</translation>
     </message>
     <message>
         <source>Begin now  (N)</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt beginnen  (N)</translation>
     </message>
     <message>
         <source>Go to the lead-in</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Vorlauf</translation>
     </message>
     <message>
         <source>Take back  (Backspace)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen  (Rücktaste)</translation>
     </message>
     <message>
         <source>The last mark or answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Den letzten Vermerk, die letzte Antwort</translation>
     </message>
     <message>
         <source>Pause  (Space)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten  (Leertaste)</translation>
     </message>
     <message>
         <source>Let the rest stand still</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pause anhalten</translation>
     </message>
     <message>
         <source>Time left in this gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Restzeit dieser Pause</translation>
     </message>
     <message>
         <source>Rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Change sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenwechsel</translation>
     </message>
     <message>
         <source>Next exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Übung</translation>
     </message>
     <message>
         <source>left side</source>
-        <translation type="unfinished"></translation>
+        <translation>linke Seite</translation>
     </message>
     <message>
         <source>right side</source>
-        <translation type="unfinished"></translation>
+        <translation>rechte Seite</translation>
     </message>
     <message>
         <source>left first</source>
-        <translation type="unfinished"></translation>
+        <translation>links zuerst</translation>
     </message>
     <message>
         <source>right first</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts zuerst</translation>
     </message>
     <message>
         <source>{n} to do</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {n}</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit</translation>
     </message>
     <message>
         <source>of {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>von {n}</translation>
     </message>
     <message>
         <source>Set {n} of {m}</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz {n} von {m}</translation>
     </message>
     <message>
         <source>{n} min left, own pace aside</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {n} min, ohne eigenes Tempo</translation>
     </message>
     <message>
         <source>less than a minute left</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als eine Minute</translation>
     </message>
     <message>
         <source>{n} min left</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {n} min</translation>
     </message>
     <message>
         <source>set {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz {n}</translation>
     </message>
     <message>
         <source>last bout of the session</source>
@@ -1848,35 +2035,35 @@
     </message>
     <message>
         <source>next: {bout}, after {seconds} s</source>
-        <translation type="unfinished"></translation>
+        <translation>dann: {bout}, nach {seconds} s</translation>
     </message>
     <message>
         <source>{name}, set {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Satz {n}</translation>
     </message>
     <message>
         <source>{name}, set {n}, {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Satz {n}, {side}</translation>
     </message>
     <message>
         <source>Goes on with the rest of {seconds} s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter mit der Pause von {seconds} s.</translation>
     </message>
     <message>
         <source>Goes on with rep {n} of {m}, after {seconds} s to get ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter mit Wiederholung {n} von {m}, nach {seconds} s Vorlauf.</translation>
     </message>
     <message>
         <source>Goes on with {n} of {m} counted, after {seconds} s to get ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter mit {n} von {m} gezählt, nach {seconds} s Vorlauf.</translation>
     </message>
     <message>
         <source>Goes on with {n} of {m} counted, {side}, after {seconds} s to get ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter mit {n} von {m} gezählt, {side}, nach {seconds} s Vorlauf.</translation>
     </message>
     <message>
         <source>Goes on with rep {n} of {m}, {side}, after {seconds} s to get ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter mit Wiederholung {n} von {m}, {side}, nach {seconds} s Vorlauf.</translation>
     </message>
     <message>
         <source>Then wave {letter}, after {gap} s</source>
@@ -1947,8 +2134,48 @@
         <translation>Einheiten von fälligen</translation>
     </message>
     <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>As table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+    <message>
+        <source>As chart</source>
+        <translation>Als Diagramm</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Save as picture…</source>
+        <translation>Als Bild sichern…</translation>
+    </message>
+    <message>
+        <source>The figures are copied.</source>
+        <translation>Die Zahlen sind kopiert.</translation>
+    </message>
+    <message>
+        <source>Saved as {path}.</source>
+        <translation>Gesichert als {path}.</translation>
+    </message>
+    <message>
         <source>Chart: {heading}</source>
         <translation>Diagramm: {heading}</translation>
+    </message>
+    <message>
+        <source>{heading}, figures</source>
+        <translation>{heading}, Zahlen</translation>
+    </message>
+    <message>
+        <source>{heading}, figures pointed at</source>
+        <translation>{heading}, gezeigte Zahlen</translation>
+    </message>
+    <message>
+        <source>{heading}: more</source>
+        <translation>{heading}: mehr</translation>
     </message>
     <message>
         <source>No session in this time has both an effort and a length.</source>
@@ -2108,7 +2335,7 @@
     </message>
     <message>
         <source>Charts, calendar, notes and runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme, Kalender, Notizen und Läufe</translation>
     </message>
     <message>
         <source>Effort by session</source>
@@ -2116,11 +2343,11 @@
     </message>
     <message>
         <source>Exercise compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Verglichene Übung</translation>
     </message>
     <message>
         <source>Test shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigter Test</translation>
     </message>
     <message>
         <source>Pain in the session</source>
@@ -2248,7 +2475,7 @@
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -2295,7 +2522,7 @@
     </message>
     <message>
         <source>{value} (4 to 28)</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} (4 bis 28)</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
@@ -2303,7 +2530,7 @@
     </message>
     <message>
         <source>ddd d MMM</source>
-        <translation type="unfinished"></translation>
+        <translation>ddd d. MMM</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy</source>
@@ -2354,8 +2581,67 @@
         <translation>Darüber</translation>
     </message>
     <message>
+        <source>unnamed fault</source>
+        <translation>unbenannter Fehler</translation>
+    </message>
+    <message>
+        <source>as counted</source>
+        <translation>wie gezählt</translation>
+    </message>
+    <message>
         <source>Date and time</source>
         <translation>Tag und Zeit</translation>
+    </message>
+    <message>
+        <source>Session RPE</source>
+        <translation>RPE der Einheit</translation>
+    </message>
+    <message>
+        <source>Load in kg</source>
+        <translation>Last in kg</translation>
+    </message>
+    <message>
+        <source>done or missed</source>
+        <translation>gemacht oder nicht</translation>
+    </message>
+    <message>
+        <source>faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>The session</source>
+        <translation>Die Einheit</translation>
+    </message>
+    <message>
+        <source>Rep {n}</source>
+        <translation>Wdh. {n}</translation>
+    </message>
+    <message>
+        <source>Rep {n}, {side}</source>
+        <translation>Wdh. {n}, {side}</translation>
+    </message>
+    <message>
+        <source>Bout {n}</source>
+        <translation>Durchgang {n}</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <comment>a rep</comment>
+        <translation>nicht gemacht</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>a rep</comment>
+        <translation>gemacht</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>faults</comment>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Athlete</source>
@@ -2391,11 +2677,11 @@
     </message>
     <message>
         <source>No note of this time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Notiz aus dieser Zeit.</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>When</source>
@@ -2418,8 +2704,88 @@
         <translation>Wer</translation>
     </message>
     <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Say who corrects it, and why: both stand in the history.</source>
+        <translation>Sag, wer es berichtigt und warum: Beides steht im Verlauf.</translation>
+    </message>
+    <message>
+        <source>Choose the result that is wrong.</source>
+        <translation>Wähle das Ergebnis, das falsch ist.</translation>
+    </message>
+    <message>
+        <source>That value holds already. Enter another.</source>
+        <translation>Dieser Wert gilt schon. Gib einen anderen ein.</translation>
+    </message>
+    <message>
+        <source>Enter left or right.</source>
+        <translation>Gib links oder rechts ein.</translation>
+    </message>
+    <message>
+        <source>Enter a day such as 2026-11-25.</source>
+        <translation>Gib einen Tag ein wie 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>What was recorded stays as it is. A correction is written beside it.</source>
+        <translation>Das Aufgezeichnete bleibt, wie es ist. Eine Berichtigung wird daneben geschrieben.</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>That value holds already. Enter another, or close.</source>
+        <translation>Dieser Wert gilt schon. Gib einen anderen ein oder schließe.</translation>
+    </message>
+    <message>
+        <source>Correct a session</source>
+        <translation>Einheit berichtigen</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was falsch ist</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation>Berichtigung</translation>
+    </message>
+    <message>
+        <source>Nothing is written over; taking back is a further correction.</source>
+        <translation>Nichts wird überschrieben; Zurücknehmen ist eine weitere Berichtigung.</translation>
+    </message>
+    <message>
+        <source>Should be</source>
+        <translation>Soll sein</translation>
+    </message>
+    <message>
         <source>Why</source>
         <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Try</source>
+        <translation>Versuch</translation>
     </message>
     <message>
         <source>Chart of session RPE and session load, by session</source>
@@ -2467,55 +2833,58 @@
     </message>
     <message>
         <source>Everybody does the same at the same time, each with their own reps and load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle tun zur selben Zeit dasselbe, jede Person mit eigenen Wiederholungen und eigener Last.</translation>
     </message>
     <message>
         <source>Teams work for a while at each station, then all move on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teams arbeiten eine Weile an jeder Station, dann wechseln alle.</translation>
     </message>
     <message>
         <source>One half works while the other rests and spots; then they swap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eine Hälfte arbeitet, die andere ruht und sichert; dann wird getauscht.</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>%n people in the roster</source>
-        <translation type="unfinished"></translation>
+        <translation>
+            <numerusform>%n Person im Verzeichnis</numerusform>
+            <numerusform>%n Personen im Verzeichnis</numerusform>
+        </translation>
     </message>
     <message>
         <source>Open a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen</translation>
     </message>
     <message>
         <source>Plans (*.toml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne (*.toml)</translation>
     </message>
     <message>
         <source> s</source>
-        <translation type="unfinished"></translation>
+        <translation> s</translation>
     </message>
     <message>
         <source>Work at a station</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an einer Station</translation>
     </message>
     <message>
         <source>Change between stations</source>
-        <translation type="unfinished"></translation>
+        <translation>Wechsel zwischen Stationen</translation>
     </message>
     <message>
         <source>Rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden</translation>
     </message>
     <message>
         <source>Time to swap</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Tauschen</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder aufnehmen</translation>
     </message>
     <message>
         <source>A group session</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Gruppeneinheit</translation>
     </message>
     <message>
         <source>Plan</source>
@@ -2523,11 +2892,11 @@
     </message>
     <message>
         <source>Open a plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen…</translation>
     </message>
     <message>
         <source>See who is here</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen, wer da ist</translation>
     </message>
     <message>
         <source>Outcome</source>
@@ -2535,43 +2904,43 @@
     </message>
     <message>
         <source>Bout</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>Exercise</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>Set, side</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz, Seite</translation>
     </message>
     <message>
         <source>Planned above, done below</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben geplant, unten getan</translation>
     </message>
     <message>
         <source>Each rep as a profile over time; a cross is a rep that was missed, a square a fault</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Wiederholung als Verlauf über die Zeit; ein Kreuz ist eine nicht gemachte, ein Quadrat ein Fehler</translation>
     </message>
     <message>
         <source>Done, of those planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Getan, von den geplanten</translation>
     </message>
     <message>
         <source>Faults</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>{load} kg</source>
-        <translation type="unfinished"></translation>
+        <translation>{load} kg</translation>
     </message>
     <message>
         <source>attempt {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlauf {n}</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen</translation>
     </message>
     <message>
         <source>Reps done up to those prescribed, bout by bout, of all those prescribed</source>
@@ -2631,799 +3000,971 @@
     </message>
     <message>
         <source>softer  (−)</source>
-        <translation type="unfinished"></translation>
+        <translation>leiser  (−)</translation>
     </message>
     <message>
         <source>louder  (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>lauter  (+)</translation>
     </message>
     <message>
         <source>Keys  (F1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten  (F1)</translation>
     </message>
     <message>
         <source>sound on  (V)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton an  (V)</translation>
     </message>
     <message>
         <source>sound off  (V)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton aus  (V)</translation>
     </message>
     <message>
         <source>Sound off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton aus</translation>
     </message>
     <message>
         <source>Sound {n} %</source>
-        <translation type="unfinished"></translation>
+        <translation>Ton {n} %</translation>
     </message>
     <message>
         <source>One more rep  (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine mehr  (Enter)</translation>
     </message>
     <message>
         <source>Not done  (M)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gemacht  (M)</translation>
     </message>
     <message>
         <source>A fault  (F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler  (F)</translation>
     </message>
     <message>
         <source>End this bout  (E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang beenden  (E)</translation>
     </message>
     <message>
         <source>Key</source>
-        <translation type="unfinished"></translation>
+        <translation>Taste</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Effort 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung 0-10</translation>
     </message>
     <message>
         <source>Pain 0-10</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz 0-10</translation>
     </message>
     <message>
         <source>Effort and pain of everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung und Schmerz von allen</translation>
     </message>
     <message>
         <source>A number answers and goes on; 1 and 0 quickly for 10. Enter or ↓ passes over: it stays unknown. Backspace goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl antwortet und geht weiter; 1 und 0 rasch für 10. Enter oder ↓ übergeht: Es bleibt unbekannt. Rücktaste geht zurück.</translation>
     </message>
     <message>
         <source>How hard was it, and what hurt?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie anstrengend war es, und was tat weh?</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Last mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Vermerk</translation>
     </message>
     <message>
         <source>People of this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen dieser Einheit</translation>
     </message>
     <message>
         <source>Why first</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum zuerst</translation>
     </message>
     <message>
         <source>Who needs a look first, by stated rules; nobody is advanced by them</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer zuerst einen Blick braucht, nach genannten Regeln; niemand rückt durch sie vor</translation>
     </message>
     <message>
         <source>Highest pain stated in the last session, 0 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchster angegebener Schmerz der letzten Einheit, 0 bis 10</translation>
     </message>
     <message>
         <source>Last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Einheit</translation>
     </message>
     <message>
         <source>none known</source>
-        <translation type="unfinished"></translation>
+        <translation>keine bekannt</translation>
     </message>
     <message>
         <source>Sessions done of those due, this week · last week</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten von fälligen, diese · letzte Woche</translation>
     </message>
     <message>
         <source>Reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>Reps done of those prescribed, this week · last week</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen von vorgeschriebenen, diese · letzte Woche</translation>
     </message>
     <message>
         <source>Tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>Reps that kept their tempo, this week · last week</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen im Tempo, diese · letzte Woche</translation>
     </message>
     <message>
         <source>Load, 8 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung, 8 Wochen</translation>
     </message>
     <message>
         <source>RPE × minutes a week, the last bar is this week; grey where not every day is known</source>
-        <translation type="unfinished"></translation>
+        <translation>RPE × Minuten je Woche, der letzte Balken ist diese Woche; grau, wo nicht jeder Tag bekannt ist</translation>
     </message>
     <message>
         <source>Owed</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen</translation>
     </message>
     <message>
         <source>Answers that can still be given: effort of a session, pain on the morning after</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten, die noch gegeben werden können: Anstrengung einer Einheit, Schmerz am Morgen danach</translation>
     </message>
     <message>
         <source>Readiness</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereitschaft</translation>
     </message>
     <message>
         <source>Last sum of four answers, 4 (well) to 28 (badly), and how far from their own 28 days in SD</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Summe von vier Antworten, 4 (gut) bis 28 (schlecht), und wie weit von den eigenen 28 Tagen in SD</translation>
     </message>
     <message>
         <source>nothing to report</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts zu melden</translation>
     </message>
     <message>
         <source>{total} ({z} SD)</source>
-        <translation type="unfinished"></translation>
+        <translation>{total} ({z} SD)</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum?</translation>
     </message>
     <message>
         <source>Copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert.</translation>
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannt</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Why the figure is what it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum die Zahl ist, wie sie ist</translation>
     </message>
     <message>
         <source>after {bout}</source>
-        <translation type="unfinished"></translation>
+        <translation>nach {bout}</translation>
     </message>
     <message>
         <source>Before the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Einheit</translation>
     </message>
     <message>
         <source>Between two bouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei Durchgängen</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>After the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Einheit</translation>
     </message>
     <message>
         <source>This is no medical device: it does not diagnose, clear or predict injury.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Medizinprodukt: Es stellt keine Diagnose, gibt nichts frei und sagt keine Verletzung voraus.</translation>
     </message>
     <message>
         <source>Pain above 5 of 10 or any red-flag sign ends the exercise and asks for a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerz über 5 von 10 oder ein Warnzeichen beendet die Übung und verlangt eine Notiz.</translation>
     </message>
     <message>
         <source>Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stechender Schmerz, Wegknicken, Brustschmerz, Schwindel, Taubheit: aufhören und eine Fachperson aufsuchen.</translation>
     </message>
     <message>
         <source>Your practitioner decides; local practice and law come first. Nothing advances by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deine Betreuung entscheidet; örtliche Praxis und Recht gehen vor. Nichts rückt von selbst vor.</translation>
     </message>
     <message>
         <source>I am ready  (Space)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich bin bereit  (Leertaste)</translation>
     </message>
     <message>
         <source>For {athlete}  ·  {n} min</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {athlete}  ·  {n} min</translation>
     </message>
     <message>
         <source>For {athlete}  ·  {n} min, and own-pace work</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {athlete}  ·  {n} min, dazu Arbeit im eigenen Tempo</translation>
     </message>
     <message>
         <source>The exercises of this session, and how to set them up</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übungen dieser Einheit und ihr Aufbau</translation>
     </message>
     <message>
         <source>Before you begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor du beginnst</translation>
     </message>
     <message>
         <source>Back  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück  (Esc)</translation>
     </message>
     <message>
         <source>Voice: {n} of {m} phrases</source>
-        <translation type="unfinished"></translation>
+        <translation>Stimme: {n} von {m} Ansagen</translation>
     </message>
     <message>
         <source>{n}  {stage}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}  {stage}</translation>
     </message>
     <message>
         <source>{sets} × {dose}, each side</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} × {dose}, je Seite</translation>
     </message>
     <message>
         <source>{sets} × {dose}</source>
-        <translation type="unfinished"></translation>
+        <translation>{sets} × {dose}</translation>
+    </message>
+    <message>
+        <source>There are more names or stations than can be read across the room: they take turns on the gym screen.</source>
+        <translation>Es sind mehr Namen oder Stationen, als sich durch den Raum lesen lassen: Sie wechseln sich auf dem Hallenbild ab.</translation>
+    </message>
+    <message>
+        <source>That group session cannot be led on: its plan is read otherwise now. Everything done is kept.</source>
+        <translation>Diese Gruppeneinheit lässt sich nicht weiterführen: Ihr Plan wird jetzt anders gelesen. Alles Getane ist aufgehoben.</translation>
     </message>
     <message>
         <source>{plan}, with {n} people: cut short. All that was done is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{plan}, mit {n} Personen: unterbrochen. Alles Getane ist aufgehoben.</translation>
     </message>
     <message>
         <source>This program keeps no record, so a group cannot be led.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Programm führt keine Aufzeichnung, darum lässt sich keine Gruppe führen.</translation>
     </message>
     <message>
         <source>Coach</source>
-        <translation type="unfinished"></translation>
+        <translation>Coach</translation>
     </message>
     <message>
         <source>Drop one file at a time here: a plan, which ends in .toml.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg hier eine Datei ab: einen Plan, der auf .toml endet.</translation>
     </message>
     <message>
         <source>Only a plan can be dropped here: a file on this computer that ends in .toml.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier lässt sich nur ein Plan ablegen: eine Datei auf diesem Computer, die auf .toml endet.</translation>
     </message>
     <message>
         <source>Enter or Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter oder Leertaste</translation>
     </message>
     <message>
         <source>begin what is most likely, as the button says</source>
-        <translation type="unfinished"></translation>
+        <translation>das Wahrscheinlichste beginnen, wie es auf dem Knopf steht</translation>
     </message>
     <message>
         <source>letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchstaben</translation>
     </message>
     <message>
         <source>look for a name</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Namen suchen</translation>
     </message>
     <message>
         <source>↑ and ↓</source>
-        <translation type="unfinished"></translation>
+        <translation>↑ und ↓</translation>
     </message>
     <message>
         <source>choose who trains; in the plans, choose a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>wählen, wer trainiert; in den Plänen einen Plan wählen</translation>
     </message>
     <message>
         <source>Tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab</translation>
     </message>
     <message>
         <source>go on to the plans, the answers owed, the other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>weiter zu den Plänen, offenen Antworten, anderen Seiten</translation>
     </message>
     <message>
         <source>Ctrl+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+O</translation>
     </message>
     <message>
         <source>open a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Plan öffnen</translation>
     </message>
     <message>
         <source>F2</source>
-        <translation type="unfinished"></translation>
+        <translation>F2</translation>
     </message>
     <message>
         <source>give the first answer that is owed; then 0-9, Enter keeps it</source>
-        <translation type="unfinished"></translation>
+        <translation>die erste offene Antwort geben; dann 0-9, Enter behält sie</translation>
     </message>
     <message>
         <source>Ctrl+,</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+,</translation>
     </message>
     <message>
         <source>how the screens look</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Bildschirme aussehen</translation>
     </message>
     <message>
         <source>F11</source>
-        <translation type="unfinished"></translation>
+        <translation>F11</translation>
     </message>
     <message>
         <source>F1</source>
-        <translation type="unfinished"></translation>
+        <translation>F1</translation>
     </message>
     <message>
         <source>Take it up again  (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder aufnehmen  (Enter)</translation>
     </message>
     <message>
         <source>Lay it down</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablegen</translation>
+    </message>
+    <message>
+        <source>the worst imaginable</source>
+        <translation>der schlimmste vorstellbare</translation>
     </message>
     <message>
         <source>Answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten</translation>
     </message>
     <message>
         <source>{about}. Answer</source>
-        <translation type="unfinished"></translation>
+        <translation>{about}. Antworten</translation>
     </message>
     <message>
         <source>Ask me later  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Später fragen  (Esc)</translation>
     </message>
     <message>
         <source>Do not ask again</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr fragen</translation>
     </message>
     <message>
         <source>Where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo?</translation>
     </message>
     <message>
         <source>Where does it hurt?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo tut es weh?</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts</translation>
     </message>
     <message>
         <source>Open a plan…  (Ctrl+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen…  (Strg+O)</translation>
     </message>
     <message>
         <source>Still owed</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch offen</translation>
     </message>
     <message>
         <source>Answers that are owed</source>
-        <translation type="unfinished"></translation>
+        <translation>Offene Antworten</translation>
     </message>
     <message>
         <source>Plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Pläne</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>{plan}, {athlete}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plan}, {athlete}</translation>
     </message>
     <message>
         <source>Choose a plan first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle zuerst einen Plan.</translation>
     </message>
     <message>
         <source>Begin  (Enter or Space)</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen  (Enter oder Leertaste)</translation>
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Pacewright</source>
-        <translation type="unfinished"></translation>
+        <translation>Pacewright</translation>
     </message>
     <message>
         <source>Who trains, and which session</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer trainiert, und welche Einheit</translation>
     </message>
     <message>
         <source>Who is training?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer trainiert?</translation>
     </message>
     <message>
         <source>Which session?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Einheit?</translation>
     </message>
     <message>
         <source>no name is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>es wird kein Name aufgehoben</translation>
     </message>
     <message>
         <source>“{name}”, a new name</source>
-        <translation type="unfinished"></translation>
+        <translation>„{name}“, ein neuer Name</translation>
     </message>
     <message>
         <source>{name}, {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {when}</translation>
     </message>
     <message>
         <source>Type a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen tippen</translation>
     </message>
     <message>
         <source>Who is training</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer trainiert</translation>
     </message>
     <message>
         <source>Everybody who may train here</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle, die hier trainieren dürfen</translation>
     </message>
     <message>
         <source>a new name</source>
-        <translation type="unfinished"></translation>
+        <translation>ein neuer Name</translation>
     </message>
     <message>
         <source>Planned for today</source>
-        <translation type="unfinished"></translation>
+        <translation>Für heute geplant</translation>
     </message>
     <message>
         <source>Planned for today, and done</source>
-        <translation type="unfinished"></translation>
+        <translation>Für heute geplant und getan</translation>
     </message>
     <message>
         <source>Just opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Eben geöffnet</translation>
     </message>
     <message>
         <source>Led last time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geführt</translation>
     </message>
     <message>
         <source>Led lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzlich geführt</translation>
     </message>
     <message>
         <source>Of the demo club</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Vorführverein</translation>
     </message>
     <message>
         <source>The file of this plan is not known here. Open it once, and it is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei dieses Plans ist hier nicht bekannt. Öffne sie einmal, dann ist sie es.</translation>
     </message>
     <message>
         <source>{plan}, {about}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plan}, {about}</translation>
     </message>
     <message>
         <source>{why}, {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>{why}, {time}</translation>
     </message>
     <message>
         <source>{why} · {figures}</source>
-        <translation type="unfinished"></translation>
+        <translation>{why} · {figures}</translation>
     </message>
     <message>
         <source>How much does it hurt this morning?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sehr tut es heute Morgen weh?</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nie</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>yesterday</source>
-        <translation type="unfinished"></translation>
+        <translation>gestern</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) ago</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n week(s) ago</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>vor %n Woche</numerusform>
+            <numerusform>vor %n Wochen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n stage(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stufe</numerusform>
+            <numerusform>%n Stufen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n exercise(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Übung</numerusform>
+            <numerusform>%n Übungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>about %n min, and work at your own pace</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>etwa %n min, dazu eigenes Tempo</numerusform>
+            <numerusform>etwa %n min, dazu eigenes Tempo</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>about %n min</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>etwa %n min</numerusform>
+            <numerusform>etwa %n min</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>And %n more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Und %n weiterer.</numerusform>
+            <numerusform>Und %n weitere.</numerusform>
         </translation>
     </message>
     <message>
         <source>This plan cannot be led:</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan lässt sich nicht führen:</translation>
     </message>
     <message>
         <source>{athlete}: {plan}, {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>{athlete}: {plan}, {when}</translation>
     </message>
     <message numerus="yes">
         <source>%n plan(s) led lately cannot be found any more and left the list.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n kürzlich geführter Plan ist nicht mehr zu finden und fiel aus der Liste.</numerusform>
+            <numerusform>%n kürzlich geführte Pläne sind nicht mehr zu finden und fielen aus der Liste.</numerusform>
         </translation>
     </message>
     <message>
         <source>That answer could not be kept. Please give it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Antwort ließ sich nicht aufheben. Bitte gib sie noch einmal.</translation>
     </message>
     <message>
         <source>Mon</source>
-        <translation type="unfinished"></translation>
+        <translation>Mo</translation>
     </message>
     <message>
         <source>Tue</source>
-        <translation type="unfinished"></translation>
+        <translation>Di</translation>
     </message>
     <message>
         <source>Wed</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi</translation>
     </message>
     <message>
         <source>Thu</source>
-        <translation type="unfinished"></translation>
+        <translation>Do</translation>
     </message>
     <message>
         <source>Fri</source>
-        <translation type="unfinished"></translation>
+        <translation>Fr</translation>
     </message>
     <message>
         <source>Sat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa</translation>
     </message>
     <message>
         <source>Sun</source>
-        <translation type="unfinished"></translation>
+        <translation>So</translation>
     </message>
     <message>
         <source>not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geplant</translation>
     </message>
     <message>
         <source>missed</source>
-        <translation type="unfinished"></translation>
+        <translation>versäumt</translation>
     </message>
     <message>
         <source>excused</source>
-        <translation type="unfinished"></translation>
+        <translation>entschuldigt</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab</translation>
     </message>
     <message>
         <source>nothing planned, nothing done</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts geplant, nichts getan</translation>
     </message>
     <message>
         <source>● done · ✕ missed · – excused · ○ planned</source>
-        <translation type="unfinished"></translation>
+        <translation>● getan · ✕ versäumt · – entschuldigt · ○ geplant</translation>
     </message>
     <message>
         <source>Calendar of sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalender der Einheiten</translation>
     </message>
     <message>
         <source>Time looked back on</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrachtete Zeit</translation>
     </message>
     <message>
         <source>From which day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab welchem Tag</translation>
     </message>
     <message>
         <source>To which day</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zu welchem Tag</translation>
     </message>
     <message>
         <source>last 4 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte 4 Wochen</translation>
     </message>
     <message>
         <source>last 12 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte 12 Wochen</translation>
     </message>
     <message>
         <source>last year</source>
-        <translation type="unfinished"></translation>
+        <translation>letztes Jahr</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>alles</translation>
     </message>
     <message>
         <source>two dates</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Tage</translation>
     </message>
     <message>
         <source>Sessions done</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>Against own days</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen eigene Tage</translation>
     </message>
     <message>
         <source>{name}: {value}, why?</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {value}, warum?</translation>
     </message>
     <message>
         <source>whole time</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Zeit</translation>
     </message>
     <message>
         <source>← Squad  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>← Kader  (Esc)</translation>
     </message>
     <message>
         <source>← Athlete  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>← Person  (Esc)</translation>
     </message>
     <message>
         <source>← Sessions  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>← Einheiten  (Esc)</translation>
     </message>
     <message>
         <source>planned {n} reps</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant {n} Wiederholungen</translation>
     </message>
     <message>
         <source>in {s} s</source>
-        <translation type="unfinished"></translation>
+        <translation>in {s} s</translation>
     </message>
     <message>
         <source>not begun</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht begonnen</translation>
     </message>
     <message>
         <source>done {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>getan {n}</translation>
     </message>
     <message>
         <source>rep {n} missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. {n} nicht gemacht</translation>
     </message>
     <message>
         <source>rep {n}: {faults}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. {n}: {faults}</translation>
     </message>
     <message>
         <source>{n} left</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} links</translation>
     </message>
     <message>
         <source>{n} right</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} rechts</translation>
     </message>
     <message>
         <source>ended early</source>
-        <translation type="unfinished"></translation>
+        <translation>vorzeitig beendet</translation>
     </message>
     <message>
         <source>broken off</source>
-        <translation type="unfinished"></translation>
+        <translation>abgebrochen</translation>
     </message>
     <message>
         <source>left out: pain</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen: Schmerz</translation>
     </message>
     <message>
         <source>left out: equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen: Gerät</translation>
     </message>
     <message>
         <source>left out: time</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen: Zeit</translation>
     </message>
     <message>
         <source>left out: another reason</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen: anderer Grund</translation>
     </message>
     <message>
         <source>unanswered: stays unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Antwort: bleibt unbekannt</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe</translation>
     </message>
     <message>
         <source>very, very easy</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr, sehr leicht</translation>
     </message>
     <message>
         <source>easy</source>
-        <translation type="unfinished"></translation>
+        <translation>leicht</translation>
     </message>
     <message>
         <source>moderate</source>
-        <translation type="unfinished"></translation>
+        <translation>mäßig</translation>
     </message>
     <message>
         <source>somewhat hard</source>
-        <translation type="unfinished"></translation>
+        <translation>etwas anstrengend</translation>
     </message>
     <message>
         <source>hard</source>
-        <translation type="unfinished"></translation>
+        <translation>anstrengend</translation>
     </message>
     <message>
         <source>very hard</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr anstrengend</translation>
     </message>
     <message>
         <source>maximal</source>
-        <translation type="unfinished"></translation>
+        <translation>maximal</translation>
     </message>
     <message>
         <source>{question}  ·  press a number</source>
-        <translation type="unfinished"></translation>
+        <translation>{question}  ·  Zahl drücken</translation>
+    </message>
+    <message>
+        <source>Kept: {test}, {side}, {day}: {values}.</source>
+        <translation>Aufgehoben: {test}, {side}, {day}: {values}.</translation>
+    </message>
+    <message>
+        <source>Corrected. What was recorded stays beside it.</source>
+        <translation>Berichtigt. Das Aufgezeichnete bleibt daneben.</translation>
+    </message>
+    <message>
+        <source>Corrected.</source>
+        <translation>Berichtigt.</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>Zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>That value holds already.</source>
+        <translation>Dieser Wert gilt schon.</translation>
+    </message>
+    <message>
+        <source>both sides at once</source>
+        <translation>beide Seiten zugleich</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>From frames of a video</source>
+        <translation>Aus Bildern eines Videos</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>Frames a second</source>
+        <translation>Bilder je Sekunde</translation>
+    </message>
+    <message>
+        <source>Measured with</source>
+        <translation>Gemessen mit</translation>
+    </message>
+    <message>
+        <source>frames</source>
+        <translation>Bilder</translation>
+    </message>
+    <message>
+        <source>Try {n}: {value}</source>
+        <translation>Versuch {n}: {value}</translation>
+    </message>
+    <message>
+        <source>Try {n}: {problem}</source>
+        <translation>Versuch {n}: {problem}</translation>
+    </message>
+    <message>
+        <source>“{typed}” is no number. Enter one from {least} to {most}, such as {such}.</source>
+        <translation>„{typed}“ ist keine Zahl. Gib eine von {least} bis {most} ein, wie {such}.</translation>
+    </message>
+    <message>
+        <source>{typed} lies outside of this test. Enter a number from {least} to {most}.</source>
+        <translation>{typed} liegt außerhalb dieses Tests. Gib eine Zahl von {least} bis {most} ein.</translation>
+    </message>
+    <message>
+        <source>Enter how many frames a second the video has, such as 240.</source>
+        <translation>Gib ein, wie viele Bilder je Sekunde das Video hat, wie 240.</translation>
+    </message>
+    <message>
+        <source>Enter two frame numbers, of take-off and landing, such as 412 520.</source>
+        <translation>Gib zwei Bildnummern ein, von Absprung und Landung, wie 412 520.</translation>
+    </message>
+    <message>
+        <source>Enter three frame numbers, of touch-down, take-off and landing, such as 360 412 520.</source>
+        <translation>Gib drei Bildnummern ein, von Aufsetzen, Absprung und Landung, wie 360 412 520.</translation>
+    </message>
+    <message>
+        <source>Frame numbers rise: each of them comes after the one before it.</source>
+        <translation>Bildnummern steigen: Jede kommt nach der vor ihr.</translation>
+    </message>
+    <message>
+        <source>Enter at least one try.</source>
+        <translation>Gib mindestens einen Versuch ein.</translation>
+    </message>
+    <message>
+        <source>One frame more or less changes it by {error} cm.</source>
+        <translation>Ein Bild mehr oder weniger ändert es um {error} cm.</translation>
+    </message>
+    <message>
+        <source>One frame more or less changes the contact time by {share} %.</source>
+        <translation>Ein Bild mehr oder weniger ändert die Kontaktzeit um {share} %.</translation>
+    </message>
+    <message>
+        <source>Video at {fps} frames a second, frames {frames}.</source>
+        <translation>Video mit {fps} Bildern je Sekunde, Bilder {frames}.</translation>
+    </message>
+    <message>
+        <source>Try {n}</source>
+        <translation>Versuch {n}</translation>
+    </message>
+    <message>
+        <source>What was answered before the session is not in the record yet.</source>
+        <translation>Was vor der Einheit beantwortet wurde, steht noch nicht in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>{name}, drawing</source>
+        <translation>{name}, Zeichnung</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Written to {path}. It holds health data and is not encrypted.</source>
+        <translation>Nach {path} geschrieben. Die Datei enthält Gesundheitsdaten und ist nicht verschlüsselt.</translation>
+    </message>
+    <message>
+        <source>{path} cannot be written. Choose a folder that exists and is yours.</source>
+        <translation>{path} lässt sich nicht schreiben. Wähle einen Ordner, den es gibt und der dir gehört.</translation>
+    </message>
+    <message>
+        <source>Making the report …</source>
+        <translation>Der Bericht wird gemacht …</translation>
+    </message>
+    <message>
+        <source>{name} {day}.pdf</source>
+        <translation>{name} {day}.pdf</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Bericht sichern</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>New value</source>
+        <translation>Neuer Wert</translation>
+    </message>
+    <message>
+        <source>Skipped for today. What you wrote is kept for your practitioner.</source>
+        <translation>Für heute ausgelassen. Was du geschrieben hast, ist für deine Betreuung aufgehoben.</translation>
+    </message>
+    <message>
+        <source>Part of what was done is not in the record yet. Try again, or leave without it.</source>
+        <translation>Ein Teil des Getanen steht noch nicht in der Aufzeichnung. Versuche es noch einmal oder geh ohne ihn.</translation>
+    </message>
+    <message>
+        <source>Review what was done</source>
+        <translation>Rückschau</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
     </message>
 </context>
 </TS>

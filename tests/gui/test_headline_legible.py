@@ -46,13 +46,13 @@ class Seen:
         font = self.view._look.font(fit.count_px if count else fit.pixels * fit.word, Weight.BOLD)
         metrics = QFontMetricsF(font)
         pixels: float = min(metrics.capHeight(), metrics.tightBoundingRect("1").height())
-        seen: float = arcmin_of(pixels * PANEL_MM / self.height, DISTANCE_M)
-        return seen
+        return arcmin_of(pixels * PANEL_MM / self.height, DISTANCE_M)
 
 
 @pytest.fixture(params=SIZES, ids=str)
 def seen(request: pytest.FixtureRequest, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> Seen:
-    width, height = request.param
+    size: tuple[int, int] = request.param
+    width, height = size
 
     def of_the_panel(_screen: QScreen) -> float:
         return height / PANEL_MM

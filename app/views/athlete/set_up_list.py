@@ -6,8 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from app.domain.plan import Exercise, Plan, Sides
-from app.domain.words import prescription_text
 from app.views.athlete.figure import Figure, FigureView
+from app.views.borrowed import dose_words
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
@@ -71,4 +71,4 @@ class SetUpList(QWidget):
 
 def _dose(exercise: Exercise) -> str:
     each = tr("{sets} × {dose}, each side") if exercise.sides is Sides.EACH else tr("{sets} × {dose}")
-    return each.format(sets=exercise.sets, dose=prescription_text(exercise))
+    return each.format(sets=exercise.sets, dose=dose_words(exercise))

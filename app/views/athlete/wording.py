@@ -4,11 +4,12 @@ from app.domain.dose import TempoReps
 from app.domain.plan import Side
 from app.domain.tempo import Phase
 from app.domain.timeline import Bout, SpanKind, Timeline
-from app.domain.units import MS_PER_SECOND, seconds_text
-from app.domain.words import phase_word, prescription_text, side_word
+from app.domain.units import MS_PER_SECOND
+from app.domain.words import phase_word, side_word
 from app.run.snapshot import Snapshot
 from app.run.state import Doing
 from app.views.athlete.headline import Headline
+from app.views.borrowed import dose_words, seconds_words
 from app.views.theme import Scheme
 from app.views.translation import figure, message, tr
 
@@ -58,7 +59,7 @@ def set_line(shown: Snapshot) -> str:
     parts = [tr("Set {n} of {m}").format(n=shown.bout.set_number, m=shown.exercise.sets)]
     if shown.bout.load_kg is not None:
         parts.append(tr("{kg} kg").format(kg=figure(float(shown.bout.load_kg))))
-    parts.append(prescription_text(shown.exercise))
+    parts.append(dose_words(shown.exercise))
     return "  ·  ".join(parts)
 
 
@@ -89,7 +90,7 @@ def next_line(shown: Snapshot) -> str:
         return tr("last bout of the session")
     words = tr("next: {bout}, after {seconds} s")
     bout = bout_line(shown.timeline, following, shown.bout)
-    return words.format(bout=bout, seconds=seconds_text(following.before_ms))
+    return words.format(bout=bout, seconds=seconds_words(following.before_ms))
 
 
 def last_bout_title(timeline: Timeline, bout: Bout) -> str:
@@ -117,5 +118,5 @@ def paused_line(shown: Snapshot) -> str:
         n=shown.passed if shown.bout.open_ended else shown.rep,
         m=shown.reps,
         side="" if shown.side is Side.BOTH else tr(SIDES[shown.side]),
-        seconds=seconds_text(shown.bout.lead_in_ms),
+        seconds=seconds_words(shown.bout.lead_in_ms),
     )

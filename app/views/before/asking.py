@@ -10,6 +10,7 @@ from app.domain.errors import PacewrightError
 from app.domain.readiness import Readiness
 from app.run.readiness_form import ReadinessForm
 from app.views.house import House
+from app.views.translation import message, tr
 from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
 
 AGAIN_MS = 3_000
 """What could not be kept is tried again after so long."""
-UNKEPT = "What was answered before the session is not in the record yet."
+UNKEPT = message("What was answered before the session is not in the record yet.")
 
 
 class Asking(QObject):
@@ -81,7 +82,7 @@ class Asking(QObject):
         if self._waiting:
             self.try_again()
             sentence = self._keeper.finish() or sentence
-        return sentence or (UNKEPT if self._waiting else None)
+        return sentence or (tr(UNKEPT) if self._waiting else None)
 
     def _write(self, readiness: Readiness, database: "Database") -> bool:
         """For the database's thread: keep it; tells whether it could be."""

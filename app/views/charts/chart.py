@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QGraphicsSimpleTextItem, QVBoxLayout, QWidget
 
 from app.views.charts.scales import label_places, spread_labels
 from app.views.theme import Look
+from app.views.translation import tr
 
 HALF = 0.6
 LEAST_PLACES = 8
@@ -55,7 +56,7 @@ class Chart(QWidget):
         self.graphics: Any = pg.GraphicsLayoutWidget()
         for surface in (self.graphics, self.graphics.viewport()):
             surface.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.graphics.setAccessibleName(f"{name}, drawing")
+        self.graphics.setAccessibleName(tr("{name}, drawing").format(name=name))
         self.graphics.setMinimumSize(1, 1)
         self.graphics.ci.layout.setSpacing(4)
         self.graphics.ci.setContentsMargins(0, 0, RIGHT_PX, 0)

@@ -8,13 +8,14 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from app.views.charts.chart import Chart
 from app.views.theme import LIGHT, Look
+from app.views.translation import message, tr
 from app.views.widgets.card import Card
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
 
-AS_TABLE, AS_CHART = "As table", "As chart"
+AS_TABLE, AS_CHART = message("As table"), message("As chart")
 
 
 class ChartCard(Card):
@@ -31,13 +32,13 @@ class ChartCard(Card):
         super().__init__(heading, aside, parent)
         self.chart = chart
         self.model: RowsModel[Any] = RowsModel(columns, LIGHT, self)
-        self.table = RowsTable(self.model, f"{heading}, figures")
+        self.table = RowsTable(self.model, tr("{heading}, figures").format(heading=heading))
         self.table.sort_by(0, Qt.SortOrder.DescendingOrder)
         self.readout = ElidedLabel()
-        self.readout.setAccessibleName(f"{heading}, figures pointed at")
+        self.readout.setAccessibleName(tr("{heading}, figures pointed at").format(heading=heading))
         self.readout.setForegroundRole(QPalette.ColorRole.WindowText)
-        self.switch = WordButton(AS_TABLE)
-        self.switch.setAccessibleName(f"{heading}: as table")
+        self.switch = WordButton(tr(AS_TABLE))
+        self.switch.setAccessibleName(f"{heading}: {self.switch.text()}")
         self.switch.clicked.connect(self._turn)
         self._faces = QStackedWidget()
         self._faces.addWidget(chart)
@@ -62,8 +63,8 @@ class ChartCard(Card):
     def _turn(self) -> None:
         to_table = self._faces.currentWidget() is self.chart
         self._faces.setCurrentWidget(self.table if to_table else self.chart)
-        self.switch.setText(AS_CHART if to_table else AS_TABLE)
-        self.switch.setAccessibleName(f"{self.heading.text()}: {self.switch.text().lower()}")
+        self.switch.setText(tr(AS_CHART) if to_table else tr(AS_TABLE))
+        self.switch.setAccessibleName(f"{self.heading.text()}: {self.switch.text()}")
         self.readout.setVisible(not to_table)
 
     def _read_out(self, _place: int) -> None:

@@ -68,7 +68,7 @@ class SetupPage(QWidget):
         self._people = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         self.setPalette(palette(look.scheme))
         self.setAutoFillBackground(True)
-        say(self._people, tr("%n people in the roster", n=people))
+        say(self._people, tr("%n people in the roster", "", people))
         self._lay_out()
         for path in plans:
             self._add(path)

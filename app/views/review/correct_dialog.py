@@ -14,6 +14,7 @@ from app.views.review.history import HistoryLine, conflict_words, history_column
 from app.views.review.marks import LEGEND, marked
 from app.views.review.value_editor import ValueEditor
 from app.views.theme import Look, palette
+from app.views.translation import message, tr
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
@@ -22,10 +23,10 @@ from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
 
-WHO_AND_WHY = "Say who corrects it, and why: both stand in the history."
-SAME = "That value holds already. Enter another, or close."
+WHO_AND_WHY = message("Say who corrects it, and why: both stand in the history.")
+SAME = message("That value holds already. Enter another, or close.")
 WIDE = 10_000
-KEPT = "What was recorded stays as it is. A correction is written beside it."
+KEPT = message("What was recorded stays as it is. A correction is written beside it.")
 
 
 class CorrectDialog(QDialog):
@@ -41,20 +42,20 @@ class CorrectDialog(QDialog):
         super().__init__(parent)
         self._details: RunDetails | None = None
         self._fields: tuple[Field, ...] = ()
-        self.setWindowTitle("Correct a session")
+        self.setWindowTitle(tr("Correct a session"))
         self.title, self.subtitle = ElidedLabel(), ElidedLabel(least=30)
         self.parts: RowsModel[Part] = RowsModel(part_columns(), look.scheme, self)
-        self.part_list = RowsTable(self.parts, "What was done")
-        self.field = ChoiceBox("What is wrong", 24, look)
+        self.part_list = RowsTable(self.parts, tr("What was done"))
+        self.field = ChoiceBox(tr("What is wrong"), 24, look)
         self.present = QLabel()
         self.editor = ValueEditor(look)
         self.who, self.why = QLineEdit(who), QLineEdit()
-        self.message = QLabel(KEPT)
-        self.correct = strong_button(look, "Correct", self._correct)
+        self.message = QLabel(tr(KEPT))
+        self.correct = strong_button(look, tr("Correct"), self._correct)
         self.lines: RowsModel[HistoryLine] = RowsModel(history_columns(), look.scheme, self)
-        self.history = RowsTable(self.lines, "History")
+        self.history = RowsTable(self.lines, tr("History"))
         self.conflict = QLabel()
-        self.take_back = WordButton("Take back")
+        self.take_back = WordButton(tr("Take back"))
         self._lay_out()
         self._connect()
         self._set_look(look)
@@ -122,7 +123,7 @@ class CorrectDialog(QDialog):
             self.say(f"{str(error)[:1].upper()}{str(error)[1:]}.")
             return
         if value == field.value and not self.conflict.text():
-            self.say(SAME)
+            self.say(tr(SAME))
             return
         self.corrected.emit(field, value, self.who.text().strip(), self.why.text().strip())
         self.why.clear()
@@ -137,7 +138,7 @@ class CorrectDialog(QDialog):
     def _said_who_and_why(self) -> bool:
         for entry in (self.who, self.why):
             if not entry.text().strip():
-                self.say(WHO_AND_WHY)
+                self.say(tr(WHO_AND_WHY))
                 entry.setFocus()
                 return False
         return True
@@ -157,11 +158,13 @@ class CorrectDialog(QDialog):
         )
 
     def _lay_out(self) -> None:
-        self._done, self._new = Card("What was done", LEGEND), Card("Correction")
-        self._past = Card("History", "Nothing is written over; taking back is a further correction.")
+        self._done, self._new = Card(tr("What was done"), tr(LEGEND)), Card(tr("Correction"))
+        self._past = Card(tr("History"), tr("Nothing is written over; taking back is a further correction."))
         self._done.body.addWidget(self.part_list)
         form = QFormLayout()
-        self._captions = [QLabel(text) for text in ("What is wrong", "Now", "Should be", "Who", "Why")]
+        self._captions = [
+            QLabel(text) for text in (tr("What is wrong"), tr("Now"), tr("Should be"), tr("Who"), tr("Why"))
+        ]
         entries = (self.field, self.present, self.editor, self.who, self.why)
         for caption, entry in zip(self._captions, entries, strict=True):
             caption.setBuddy(entry)
@@ -216,21 +219,27 @@ def part_columns() -> tuple[Column[Part], ...]:
     return (
         Column("", lambda part: part.title, lambda part: part.title, wide=True),
         Column(
-            "Reps",
+            tr("Reps"),
             lambda part: marked(part.reps, part.corrected, "reps_stated", "missed"),
             lambda part: part.reps,
             right=True,
         ),
         Column(
-            "RPE",
+            tr("RPE"),
             lambda part: marked(part.rpe, part.corrected, "rpe", "session_rpe"),
             lambda part: part.rpe,
             right=True,
         ),
         Column(
-            "Pain", lambda part: marked(part.pain, part.corrected, "pain"), lambda part: part.pain, right=True
+            tr("Pain"),
+            lambda part: marked(part.pain, part.corrected, "pain"),
+            lambda part: part.pain,
+            right=True,
         ),
         Column(
-            "Note", lambda part: marked(part.note, part.corrected, "note"), lambda part: part.note, wide=True
+            tr("Note"),
+            lambda part: marked(part.note, part.corrected, "note"),
+            lambda part: part.note,
+            wide=True,
         ),
     )

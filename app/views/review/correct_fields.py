@@ -11,11 +11,13 @@ from app.domain.corrected import target_of_bout, target_of_rep
 from app.domain.corrections import Correction, History, Target
 from app.domain.plan import Side
 from app.domain.records import BoutPrescribed, BoutRecord, RepRecord
+from app.domain.words import side_word
 from app.views.review import words
 from app.views.review.details import RunDetails
+from app.views.translation import message, tr
 
-UNNAMED = "unnamed fault"
-AS_COUNTED = "as counted"
+UNNAMED = message("unnamed fault")
+AS_COUNTED = message("as counted")
 
 
 class Kind(Enum):
@@ -59,17 +61,17 @@ class Part:
 
 
 _KINDS = {
-    "athlete": ("Athlete", Kind.NAME),
-    "started_at": ("Date and time", Kind.MOMENT),
-    "session_rpe": ("Session RPE", Kind.SCALE),
-    "reps_stated": ("Reps", Kind.REPS),
-    "rpe": ("RPE", Kind.SCALE),
-    "pain": ("Pain", Kind.SCALE),
-    "note": ("Note", Kind.WORDS),
-    "load_kg": ("Load in kg", Kind.LOAD),
-    "missed": ("done or missed", Kind.MISSED),
-    "faults": ("faults", Kind.FAULTS),
-    "zone": ("Time zone", Kind.WORDS),
+    "athlete": (message("Athlete"), Kind.NAME),
+    "started_at": (message("Date and time"), Kind.MOMENT),
+    "session_rpe": (message("Session RPE"), Kind.SCALE),
+    "reps_stated": (message("Reps"), Kind.REPS),
+    "rpe": (message("RPE"), Kind.SCALE),
+    "pain": (message("Pain"), Kind.SCALE),
+    "note": (message("Note"), Kind.WORDS),
+    "load_kg": (message("Load in kg"), Kind.LOAD),
+    "missed": (message("done or missed"), Kind.MISSED),
+    "faults": (message("faults"), Kind.FAULTS),
+    "zone": (message("Time zone"), Kind.WORDS),
 }
 
 
@@ -88,7 +90,7 @@ def _whole(details: RunDetails) -> Part:
         "note": closing.note,
     }
     return Part(
-        "The session",
+        tr("The session"),
         "",
         words.whole(closing.session_rpe),
         "",
@@ -126,14 +128,14 @@ def _rep_fields(run_id: str, record: BoutRecord, rep: RepRecord) -> list[Field]:
     target = target_of_rep(run_id, record, rep)
     which = rep_words(rep.rep, rep.side)
     return [
-        Field(f"{which}: {_KINDS[name][0]}", target, name, _KINDS[name][1], as_value(getattr(rep, name)))
+        Field(f"{which}: {tr(_KINDS[name][0])}", target, name, _KINDS[name][1], as_value(getattr(rep, name)))
         for name in ("missed", "faults")
     ]
 
 
 def _field(target: Target, name: str, value: Value) -> Field:
     title, kind = _KINDS[name]
-    return Field(title, target, name, kind, value)
+    return Field(tr(title), target, name, kind, value)
 
 
 def differs(known: History, target: Target, field: str) -> bool:
@@ -148,26 +150,30 @@ def differs(known: History, target: Target, field: str) -> bool:
 
 def bout_words(asked: BoutPrescribed, attempt: int) -> str:
     """Which bout it is: `2  Step-down, set 1, left, done again`."""
-    side = "" if asked.side is Side.BOTH else f", {asked.side.value}"
-    again = "" if attempt == 1 else f", attempt {attempt}"
-    return f"{asked.bout + 1}  {asked.exercise}, set {asked.set_number}{side}{again}"
+    parts = [asked.exercise, tr("set {n}").format(n=asked.set_number)]
+    parts += [] if asked.side is Side.BOTH else [tr(side_word(asked.side)).lower()]
+    parts += [] if attempt == 1 else [tr("attempt {n}").format(n=attempt)]
+    return f"{asked.bout + 1}  {', '.join(parts)}"
 
 
 def rep_words(rep: int | None, side: Side | None) -> str:
     """Which rep it is."""
-    return f"Rep {rep}" if side in (None, Side.BOTH) else f"Rep {rep}, {side}"
+    if side is None or side is Side.BOTH:
+        return tr("Rep {n}").format(n=rep)
+    return tr("Rep {n}, {side}").format(n=rep, side=tr(side_word(side)).lower())
 
 
 def what_words(correction: Correction, bouts: Sequence[tuple[BoutPrescribed, BoutRecord]]) -> str:
     """What a correction is about: `2  Step-down, set 1, left: RPE`."""
     target, field = correction.change.target, correction.change.field
-    title = _KINDS[field][0] if field in _KINDS else field
+    title = tr(_KINDS[field][0]) if field in _KINDS else field
     if target.subject is Subject.RUN:
         return title
     asked = next((asked for asked, _ in bouts if asked.bout == target.bout), None)
-    which = f"Bout {(target.bout or 0) + 1}" if asked is None else bout_words(asked, target.attempt or 1)
+    unknown = tr("Bout {n}").format(n=(target.bout or 0) + 1)
+    which = unknown if asked is None else bout_words(asked, target.attempt or 1)
     if target.subject is Subject.REP:
-        return f"{which}: {rep_words(target.rep, target.side).lower()}, {title}"
+        return f"{which}: {rep_words(target.rep, target.side)}, {title}"
     return f"{which}: {title}"
 
 
@@ -177,21 +183,21 @@ def value_words(field: str, value: Value, zone: str) -> str:
         case "started_at":
             return words.moment(datetime.fromisoformat(str(value)).astimezone(known_zone(zone)))
         case "missed":
-            return "missed" if value else "done"
+            return tr("missed", "a rep") if value else tr("done", "a rep")
         case "faults":
-            return fault_words(value) or "none"
+            return fault_words(value) or tr("none", "faults")
         case "reps_stated" if value is None:
-            return AS_COUNTED
+            return tr(AS_COUNTED)
         case _:
             return words.DASH if value is None or value == "" else str(value)
 
 
 def fault_words(value: Value) -> str:
     """Faults in a line, commas between them."""
-    return ", ".join(fault or UNNAMED for fault in value) if isinstance(value, tuple) else ""
+    return ", ".join(fault or tr(UNNAMED) for fault in value) if isinstance(value, tuple) else ""
 
 
 def faults_from(text: str) -> tuple[str, ...]:
     """The faults that a line names, each once."""
     named = [part.strip() for part in text.split(",") if part.strip()]
-    return tuple(dict.fromkeys("" if name == UNNAMED else name for name in named))
+    return tuple(dict.fromkeys("" if name == tr(UNNAMED) else name for name in named))

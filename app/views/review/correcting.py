@@ -11,6 +11,7 @@ from app.domain.correctable import Value
 from app.domain.corrections import Change, Correction
 from app.views.review.details import RunDetails, details_of
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.worker import RecordKeeper
 
 if TYPE_CHECKING:
@@ -18,7 +19,8 @@ if TYPE_CHECKING:
     from app.views.review.correct_dialog import CorrectDialog
     from app.views.review.correct_fields import Field
 
-CORRECTED, UNCHANGED, TAKEN_BACK = "Corrected.", "That value holds already.", "Taken back."
+CORRECTED, TAKEN_BACK = message("Corrected."), message("Taken back.")
+UNCHANGED = message("That value holds already.")
 
 Stamp = Callable[[], tuple[datetime, str]]
 """Gives the present moment, and the name of the time zone."""
@@ -79,7 +81,7 @@ class Correcting:
         details, sentence = came
         if self._dialog is not None:
             self._dialog.show_details(details)
-            self._dialog.say(sentence)
+            self._dialog.say(tr(sentence))
         self._after()
 
     def _let_go(self, _result: int) -> None:

@@ -11,9 +11,10 @@ from app.analysis.local_time import known_zone
 from app.domain.correctable import MOST_REPS, Value, utc_text
 from app.views.review.correct_fields import AS_COUNTED, Field, Kind, fault_words, faults_from
 from app.views.theme import Look
+from app.views.translation import message, tr
 from app.views.widgets.choice_box import ChoiceBox
 
-NOT_KNOWN = "not known"
+NOT_KNOWN = message("not known")
 WALL = "yyyy-MM-dd HH:mm"
 _LOAD = QRegularExpression("(1000|[0-9]{1,3}([.,][0-9]{0,3})?)?")
 _LINES = (Kind.WORDS, Kind.NAME, Kind.FAULTS)
@@ -26,22 +27,22 @@ class ValueEditor(QStackedWidget):
         super().__init__(parent)
         self._field: Field | None = None
         self._zone = "UTC"
-        self.scale = ChoiceBox("New value", 10, look)
-        self.missed = ChoiceBox("New value", 10, look)
+        self.scale = ChoiceBox(tr("New value"), 10, look)
+        self.missed = ChoiceBox(tr("New value"), 10, look)
         self.reps, self.line, self.moment = QSpinBox(), QLineEdit(), QDateTimeEdit()
         self.load = QLineEdit()
         self.load.setValidator(QRegularExpressionValidator(_LOAD, self.load))
-        self.scale.addItem(NOT_KNOWN, None)
+        self.scale.addItem(tr(NOT_KNOWN), None)
         for number in range(11):
             self.scale.addItem(str(number), number)
-        for name, value in (("done", False), ("missed", True)):
+        for name, value in ((tr("done", "a rep"), False), (tr("missed", "a rep"), True)):
             self.missed.addItem(name, value)
         self.reps.setRange(-1, MOST_REPS)
-        self.reps.setSpecialValueText(AS_COUNTED)
+        self.reps.setSpecialValueText(tr(AS_COUNTED))
         self.moment.setDisplayFormat(WALL)
         self.moment.setCalendarPopup(True)
         for editor in (self.reps, self.line, self.load, self.moment):
-            editor.setAccessibleName("New value")
+            editor.setAccessibleName(tr("New value"))
         for widget in (self.scale, self.missed, self.reps, self.line, self.load, self.moment):
             self.addWidget(widget)
         self.set_look(look)

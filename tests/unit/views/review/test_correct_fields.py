@@ -116,7 +116,7 @@ def test_a_correction_names_what_it_is_about() -> None:
     assert what_words(corrected(1, WHOLE, "session_rpe", 4, 6), bouts) == "Session RPE"
     assert what_words(corrected(1, BOUT, "rpe", 4, 6), bouts) == "2  Step-down, set 2, left, attempt 2: RPE"
     assert what_words(corrected(1, REP, "faults", (), ("hurried",)), bouts) == (
-        "2  Step-down, set 2, left, attempt 2: rep 2, left, faults"
+        "2  Step-down, set 2, left, attempt 2: Rep 2, left, faults"
     )
     assert what_words(corrected(1, BOUT, "rpe", 4, 6), ()) == "Bout 2: RPE"
 
