@@ -36,7 +36,7 @@ def test_weeks_without_a_session_have_no_bar_and_incomplete_ones_what_is_known()
     runs = (session(first), session(MONDAY), session(MONDAY + timedelta(days=1), rpe=None))
     line = line_of(record(first=first, last=TODAY, sessions=runs))
     assert [bar.known for bar in line.loads] == [200.0, None, None, None, None, None, 200.0, None]
-    assert [bar.total for bar in line.loads][0] == 200.0
+    assert line.loads[0].total == 200.0
     assert [bar.total for bar in line.loads][6:] == [None, None]
 
 
