@@ -154,7 +154,7 @@ def room(*, of: str | None = None, run: bool = False) -> Callable[[Appearance, S
 
     def make(appearance: Appearance, shown: Shown) -> QWidget:
         look = appearance.desk(shown.width)
-        made = ReviewRoom(look, Asks(doors=(("Plan sessions", _nothing), ("Enter a test", _nothing))))
+        made = ReviewRoom(look, Asks(doors=((tr("Open a plan"), _nothing), (tr("Enter a test"), _nothing))))
         made.show_squad(squad_lines(members(squad(weeks=4))))
         if of is not None:
             made.open_athlete(of)

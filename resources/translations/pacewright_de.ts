@@ -2114,8 +2114,32 @@
         <translation>Für diese Zeit war keine Einheit geplant. Plane Einheiten, dann lässt sich zählen, was fehlte.</translation>
     </message>
     <message>
+        <source>reps met</source>
+        <translation>erfüllte Wiederholungen</translation>
+    </message>
+    <message>
+        <source>reps prescribed</source>
+        <translation>vorgeschriebene Wiederholungen</translation>
+    </message>
+    <message>
+        <source>extra reps</source>
+        <translation>zusätzliche Wiederholungen</translation>
+    </message>
+    <message>
         <source>reps beyond: {n}</source>
         <translation>darüber: {n}</translation>
+    </message>
+    <message>
+        <source>reps that kept the tempo</source>
+        <translation>Wiederholungen im Tempo</translation>
+    </message>
+    <message>
+        <source>reps led to a tempo</source>
+        <translation>im Tempo geführte Wiederholungen</translation>
+    </message>
+    <message>
+        <source>not due yet</source>
+        <translation>noch nicht fällig</translation>
     </message>
     <message>
         <source>Reps done of prescribed</source>
@@ -2178,6 +2202,18 @@
         <translation>{heading}: mehr</translation>
     </message>
     <message>
+        <source>Load of the month</source>
+        <translation>Belastung des Monats</translation>
+    </message>
+    <message>
+        <source>sum of the days of the month</source>
+        <translation>Summe der Tage des Monats</translation>
+    </message>
+    <message>
+        <source>A day of this month is unknown.</source>
+        <translation>Ein Tag dieses Monats ist unbekannt.</translation>
+    </message>
+    <message>
         <source>No session in this time has both an effort and a length.</source>
         <translation>Keine Einheit dieser Zeit hat Anstrengung und Dauer.</translation>
     </message>
@@ -2212,6 +2248,10 @@
     <message>
         <source>RPE × minutes, in AU · nought on a rest day</source>
         <translation>RPE × Minuten, in AU · null am Ruhetag</translation>
+    </message>
+    <message>
+        <source>days known</source>
+        <translation>bekannte Tage</translation>
     </message>
     <message>
         <source>Session load by day</source>
@@ -2390,6 +2430,22 @@
         <translation>In dieser Zeit wurde keine Übung einseitig gemacht.</translation>
     </message>
     <message>
+        <source>Nothing is known of this side on that day.</source>
+        <translation>Von dieser Seite ist an diesem Tag nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>what this side did on that day, added up; divided by nothing</source>
+        <translation>was diese Seite an diesem Tag getan hat, zusammengezählt; durch nichts geteilt</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Linke Seite</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Rechte Seite</translation>
+    </message>
+    <message>
         <source>Chart: left against right</source>
         <translation>Diagramm: links gegen rechts</translation>
     </message>
@@ -2422,6 +2478,10 @@
         <translation>Aus dieser Zeit ist keine Landung, kein Sprung und keine Wiederholung im Tempo bekannt.</translation>
     </message>
     <message>
+        <source>There was no session in this time.</source>
+        <translation>In dieser Zeit gab es keine Einheit.</translation>
+    </message>
+    <message>
         <source>Chart: contacts and time under tension</source>
         <translation>Diagramm: Kontakte und Zeit unter Spannung</translation>
     </message>
@@ -2444,6 +2504,10 @@
     <message>
         <source>foot or hand contacts above · nominal minutes under tension below</source>
         <translation>oben Fuß- oder Handkontakte · unten nominelle Minuten unter Spannung</translation>
+    </message>
+    <message>
+        <source>known part, kg</source>
+        <translation>bekannter Teil, kg</translation>
     </message>
     <message>
         <source>Contacts and time under tension</source>
@@ -3139,8 +3203,496 @@
         <translation>Antworten, die noch gegeben werden können: Anstrengung einer Einheit, Schmerz am Morgen danach</translation>
     </message>
     <message>
+        <source>as if reps were independent</source>
+        <translation>als wären Wiederholungen unabhängig</translation>
+    </message>
+    <message>
+        <source>as if sessions were independent, which those of one athlete are not</source>
+        <translation>als wären Einheiten unabhängig, was die einer Person nicht sind</translation>
+    </message>
+    <message>
+        <source>as if reps were independent, which those of one athlete are not</source>
+        <translation>als wären Wiederholungen unabhängig, was die einer Person nicht sind</translation>
+    </message>
+    <message>
+        <source>Next-morning pain after {day} is not answered.</source>
+        <translation>Der Schmerz am Morgen nach {day} ist nicht beantwortet.</translation>
+    </message>
+    <message>
+        <source>No session for {days} days, and {missed} of {due} planned were missed.</source>
+        <translation>Seit {days} Tagen keine Einheit, und {missed} von {due} geplanten wurden versäumt.</translation>
+    </message>
+    <message>
+        <source>No session yet, and {missed} of {due} planned were missed.</source>
+        <translation>Noch keine Einheit, und {missed} von {due} geplanten wurden versäumt.</translation>
+    </message>
+    <message>
+        <source>There is no result.</source>
+        <translation>Es gibt kein Ergebnis.</translation>
+    </message>
+    <message>
+        <source>There is one result, so that nothing has changed yet.</source>
+        <translation>Es gibt ein Ergebnis, darum hat sich noch nichts geändert.</translation>
+    </message>
+    <message>
+        <source>No planned session was due.</source>
+        <translation>Keine geplante Einheit war fällig.</translation>
+    </message>
+    <message>
+        <source>No reps were prescribed, or none of them are known.</source>
+        <translation>Es waren keine Wiederholungen vorgeschrieben, oder keine ist bekannt.</translation>
+    </message>
+    <message>
+        <source>No rep was led to a tempo.</source>
+        <translation>Keine Wiederholung wurde im Tempo geführt.</translation>
+    </message>
+    <message>
+        <source>No landing was marked.</source>
+        <translation>Keine Landung wurde vermerkt.</translation>
+    </message>
+    <message>
+        <source>Session adherence</source>
+        <translation>Ausgeführte Einheiten</translation>
+    </message>
+    <message>
+        <source>sessions done / sessions due; excused and not due ones in neither</source>
+        <translation>ausgeführte / fällige Einheiten; entschuldigte und nicht fällige in keinem von beiden</translation>
+    </message>
+    <message>
+        <source>Rep adherence</source>
+        <translation>Ausgeführte Wiederholungen</translation>
+    </message>
+    <message>
+        <source>reps met / reps prescribed, at most all of each bout; extra reps apart</source>
+        <translation>erfüllte / vorgegebene Wiederholungen, je Durchgang höchstens alle; zusätzliche gesondert</translation>
+    </message>
+    <message>
+        <source>Extra reps</source>
+        <translation>Zusätzliche Wiederholungen</translation>
+    </message>
+    <message>
+        <source>reps done beyond those prescribed, bout by bout</source>
+        <translation>Wiederholungen über die vorgeschriebenen hinaus, Durchgang für Durchgang</translation>
+    </message>
+    <message>
+        <source>Tempo adherence</source>
+        <translation>Eingehaltenes Tempo</translation>
+    </message>
+    <message>
+        <source>reps that kept the tempo / reps led to one; the program leads, no sensor measures</source>
+        <translation>Wiederholungen im Tempo / im Tempo geführte; das Programm führt, kein Sensor misst</translation>
+    </message>
+    <message>
+        <source>Landings stuck</source>
+        <translation>Gestandene Landungen</translation>
+    </message>
+    <message>
+        <source>landings without a fault / landings done</source>
+        <translation>Landungen ohne Fehler / Landungen</translation>
+    </message>
+    <message>
+        <source>A day of this week is unknown.</source>
+        <translation>Ein Tag dieser Woche ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>The day is not over, not in the record, or has a session without effort or length.</source>
+        <translation>Der Tag ist nicht vorbei, nicht aufgezeichnet oder hat eine Einheit ohne Anstrengung oder Dauer.</translation>
+    </message>
+    <message>
+        <source>The contacts of a session are unknown.</source>
+        <translation>Die Kontakte einer Einheit sind unbekannt.</translation>
+    </message>
+    <message>
+        <source>Nothing that was done has a tempo or a hold, or a session is unknown.</source>
+        <translation>Nichts Getanes hat ein Tempo oder ein Halten, oder eine Einheit ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>The load of some work is unknown.</source>
+        <translation>Die Last mancher Arbeit ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>Fewer than 28 days in a row are known.</source>
+        <translation>Weniger als 28 Tage in Folge sind bekannt.</translation>
+    </message>
+    <message>
+        <source>Load of the day</source>
+        <translation>Belastung des Tages</translation>
+    </message>
+    <message>
+        <source>sum of session RPE x minutes, rests included; 0 on a rest day</source>
+        <translation>Summe aus RPE der Einheit x Minuten, mit Pausen; 0 am Ruhetag</translation>
+    </message>
+    <message>
+        <source>Load of the week</source>
+        <translation>Belastung der Woche</translation>
+    </message>
+    <message>
+        <source>sum of seven days from Monday</source>
+        <translation>Summe von sieben Tagen ab Montag: Anstrengung (0-10) x Minuten</translation>
+    </message>
+    <message>
+        <source>mean of seven daily loads / their standard deviation, that of a sample (n - 1)</source>
+        <translation>Mittel der sieben Tagesbelastungen / ihre Standardabweichung, die einer Stichprobe (n - 1)</translation>
+    </message>
+    <message>
+        <source>load of the week x monotony, not rounded</source>
+        <translation>Belastung der Woche x Monotonie, nicht gerundet</translation>
+    </message>
+    <message>
+        <source>reps done x contacts a rep</source>
+        <translation>ausgeführte Wiederholungen x Kontakte je Wiederholung</translation>
+    </message>
+    <message>
+        <source>Time under tension, nominal</source>
+        <translation>Zeit unter Spannung, nominell</translation>
+    </message>
+    <message>
+        <source>reps done x the sum of a rep&apos;s phases; an explosive phase by convention</source>
+        <translation>ausgeführte Wiederholungen x Summe der Phasen; eine explosive Phase nach Vereinbarung</translation>
+    </message>
+    <message>
+        <source>Volume load</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>sum of reps x kg</source>
+        <translation>Summe aus Wiederholungen x kg</translation>
+    </message>
+    <message>
+        <source>Load lately</source>
+        <translation>Belastung zuletzt</translation>
+    </message>
+    <message>
+        <source>exponentially weighted mean, lambda = 2 / (7 + 1)</source>
+        <translation>exponentiell gewichtetes Mittel, Lambda = 2 / (7 + 1)</translation>
+    </message>
+    <message>
+        <source>Load usually</source>
+        <translation>Belastung sonst</translation>
+    </message>
+    <message>
+        <source>exponentially weighted mean, lambda = 2 / (28 + 1)</source>
+        <translation>exponentiell gewichtetes Mittel, Lambda = 2 / (28 + 1)</translation>
+    </message>
+    <message>
+        <source>The error of this test is not known.</source>
+        <translation>Der Fehler dieses Tests ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Points of one athlete that follow one another are not independent: read the slope and its interval.</source>
+        <translation>Aufeinanderfolgende Punkte einer Person sind nicht unabhängig: Lies die Steigung und ihr Intervall.</translation>
+    </message>
+    <message>
+        <source>A reach or the limb length is missing.</source>
+        <translation>Eine Reichweite oder die Beinlänge fehlt.</translation>
+    </message>
+    <message>
+        <source>There are too few athletes with this test: fewer than 10.</source>
+        <translation>Zu wenige Personen haben diesen Test: weniger als 10.</translation>
+    </message>
+    <message>
+        <source>More of it is neither better nor worse.</source>
+        <translation>Mehr davon ist weder besser noch schlechter.</translation>
+    </message>
+    <message>
+        <source>There is no day on which both sides were tested.</source>
+        <translation>An keinem Tag wurden beide Seiten geprüft.</translation>
+    </message>
+    <message>
+        <source>Both sides are nought.</source>
+        <translation>Beide Seiten sind null.</translation>
+    </message>
+    <message>
+        <source>Reach of the leg, composite</source>
+        <translation>Reichweite des Beins, zusammengefasst</translation>
+    </message>
+    <message>
+        <source>sum of the three reaches / (3 x limb length) x 100</source>
+        <translation>Summe der drei Reichweiten / (3 x Beinlänge) x 100</translation>
+    </message>
+    <message>
+        <source>The athlete has not rated it.</source>
+        <translation>Die Person hat es nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>It was not asked.</source>
+        <translation>Es wurde nicht gefragt.</translation>
+    </message>
+    <message>
+        <source>There is no session.</source>
+        <translation>Es gibt keine Einheit.</translation>
+    </message>
+    <message>
+        <source>Nothing was answered.</source>
+        <translation>Nichts wurde beantwortet.</translation>
+    </message>
+    <message>
+        <source>Effort of the session</source>
+        <translation>Anstrengung der Einheit</translation>
+    </message>
+    <message>
+        <source>rating of the whole session</source>
+        <translation>Angabe zur ganzen Einheit</translation>
+    </message>
+    <message>
+        <source>highest pain stated; zones 0-2, 3-5, 6-10</source>
+        <translation>stärkster genannter Schmerz; Bereiche 0-2, 3-5, 6-10</translation>
+    </message>
+    <message>
+        <source>as stated; no higher than before training</source>
+        <translation>wie angegeben; nicht höher als vor dem Training</translation>
+    </message>
+    <message>
+        <source>Highest pain</source>
+        <translation>Stärkster Schmerz</translation>
+    </message>
+    <message>
+        <source>highest pain stated in any session</source>
+        <translation>stärkster in einer Einheit genannter Schmerz</translation>
+    </message>
+    <message>
         <source>Readiness</source>
         <translation>Bereitschaft</translation>
+    </message>
+    <message>
+        <source>sleep + fatigue + stress + soreness, 1 (well) to 7 (badly) each</source>
+        <translation>Schlaf + Müdigkeit + Stress + Muskelkater, je 1 (gut) bis 7 (schlecht)</translation>
+    </message>
+    <message>
+        <source>Readiness against own days</source>
+        <translation>Bereitschaft gegen eigene Tage</translation>
+    </message>
+    <message>
+        <source>(sum - mean of the last 28 days) / their standard deviation (n - 1); above 0 is worse</source>
+        <translation>(Summe - Mittel der letzten 28 Tage) / deren Standardabweichung (n - 1); über 0 ist schlechter</translation>
+    </message>
+    <message>
+        <source>The test asks for ten rebounds.</source>
+        <translation>Der Test verlangt zehn Hüpfer.</translation>
+    </message>
+    <message>
+        <source>Every day was the same, so that the spread is nought.</source>
+        <translation>Jeder Tag war gleich, darum ist die Streuung null.</translation>
+    </message>
+    <message>
+        <source>There was no load in this week.</source>
+        <translation>In dieser Woche gab es keine Belastung.</translation>
+    </message>
+    <message>
+        <source>Above 12 reps the estimate is too far off.</source>
+        <translation>Über 12 Wiederholungen liegt die Schätzung zu weit daneben.</translation>
+    </message>
+    <message>
+        <source>The reps were done to a prescribed tempo, for which no estimate holds.</source>
+        <translation>Die Wiederholungen folgten einem vorgeschriebenen Tempo, für das keine Schätzung gilt.</translation>
+    </message>
+    <message>
+        <source>The load is unknown.</source>
+        <translation>Die Last ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>One of the four questions is not answered.</source>
+        <translation>Eine der vier Fragen ist nicht beantwortet.</translation>
+    </message>
+    <message>
+        <source>There are too few days to compare with: fewer than 14 of the last 28.</source>
+        <translation>Es gibt zu wenige Tage zum Vergleich: weniger als 14 der letzten 28.</translation>
+    </message>
+    <message>
+        <source>All days before were the same, so that there is no spread to compare with.</source>
+        <translation>Alle Tage davor waren gleich, darum gibt es keine Streuung zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Pain {pain} on {day}, {after} on the next morning: not settled.</source>
+        <translation>Schmerz {pain} am {day}, {after} am nächsten Morgen: nicht abgeklungen.</translation>
+    </message>
+    <message>
+        <source>Pain {pain} on {day}, and the next morning is not known.</source>
+        <translation>Schmerz {pain} am {day}, und der nächste Morgen ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Pain {pain} on {day}, settled by the next morning.</source>
+        <translation>Schmerz {pain} am {day}, bis zum nächsten Morgen abgeklungen.</translation>
+    </message>
+    <message>
+        <source>Pain {pain} before training on {day}.</source>
+        <translation>Schmerz {pain} vor dem Training am {day}.</translation>
+    </message>
+    <message>
+        <source>Pain {after} on the morning after {day}, {before} before it: not settled.</source>
+        <translation>Schmerz {after} am Morgen nach {day}, {before} davor: nicht abgeklungen.</translation>
+    </message>
+    <message>
+        <source>Pain {after} on the morning after {day}.</source>
+        <translation>Schmerz {after} am Morgen nach {day}.</translation>
+    </message>
+    <message>
+        <source>A warning sign was reported on {day}.</source>
+        <translation>Am {day} wurde ein Warnzeichen gemeldet.</translation>
+    </message>
+    <message>
+        <source>The highest pain of a week rose twice in a row: {first}, {second}, {third}.</source>
+        <translation>Der stärkste Schmerz der Woche stieg zweimal in Folge: {first}, {second}, {third}.</translation>
+    </message>
+    <message>
+        <source>Readiness on {day} is {z} SD worse than on their own last {days} days.</source>
+        <translation>Die Bereitschaft am {day} ist {z} SD schlechter als an den eigenen letzten {days} Tagen.</translation>
+    </message>
+    <message>
+        <source>A value of one side is missing.</source>
+        <translation>Ein Wert einer Seite fehlt.</translation>
+    </message>
+    <message>
+        <source>Nobody has said which side is the reference.</source>
+        <translation>Niemand hat gesagt, welche Seite der Bezug ist.</translation>
+    </message>
+    <message>
+        <source>The side that it is divided by is nought.</source>
+        <translation>Die Seite, durch die geteilt wird, ist null.</translation>
+    </message>
+    <message>
+        <source>There are too few repeated tries to know the error of this test: fewer than 10.</source>
+        <translation>Es gibt zu wenige wiederholte Versuche, um den Fehler dieses Tests zu kennen: weniger als 10.</translation>
+    </message>
+    <message>
+        <source>There are too few points for a trend: fewer than 8.</source>
+        <translation>Es gibt zu wenige Punkte für einen Trend: weniger als 8.</translation>
+    </message>
+    <message>
+        <source>All points are of one time.</source>
+        <translation>Alle Punkte sind von einem Zeitpunkt.</translation>
+    </message>
+    <message>
+        <source>Under 120 frames a second a contact time is too coarse.</source>
+        <translation>Unter 120 Bildern je Sekunde ist eine Kontaktzeit zu grob.</translation>
+    </message>
+    <message>
+        <source>Under 240 frames a second one frame changes a contact time by more than two parts in a hundred.</source>
+        <translation>Unter 240 Bildern je Sekunde ändert ein Bild eine Kontaktzeit um mehr als zwei Hundertstel.</translation>
+    </message>
+    <message>
+        <source>Single hop for distance</source>
+        <translation>Einbeinsprung auf Weite</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Triple hop for distance</source>
+        <translation>Dreifacher Einbeinsprung auf Weite</translation>
+    </message>
+    <message>
+        <source>Crossover hop for distance</source>
+        <translation>Überkreuzsprung auf Weite</translation>
+    </message>
+    <message>
+        <source>Six metre timed hop</source>
+        <translation>Sechs Meter auf einem Bein, auf Zeit</translation>
+    </message>
+    <message>
+        <source>Counter-movement jump, height</source>
+        <translation>Sprung mit Ausholbewegung, Höhe</translation>
+    </message>
+    <message>
+        <source>Counter-movement jump on one leg, height</source>
+        <translation>Sprung mit Ausholbewegung auf einem Bein, Höhe</translation>
+    </message>
+    <message>
+        <source>Drop jump, flight over contact</source>
+        <translation>Niedersprung, Flug durch Kontakt</translation>
+    </message>
+    <message>
+        <source>Drop jump, height over contact</source>
+        <translation>Niedersprung, Höhe durch Kontakt</translation>
+    </message>
+    <message>
+        <source>Ten hops, flight over contact</source>
+        <translation>Zehn Hüpfer, Flug durch Kontakt</translation>
+    </message>
+    <message>
+        <source>Harper et al. 2011, from memory</source>
+        <translation>Harper et al. 2011, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Ten hops, height over contact</source>
+        <translation>Zehn Hüpfer, Höhe durch Kontakt</translation>
+    </message>
+    <message>
+        <source>Reach forwards on one leg</source>
+        <translation>Reichweite nach vorn auf einem Bein</translation>
+    </message>
+    <message>
+        <source>Reach backwards and inwards on one leg</source>
+        <translation>Reichweite nach hinten innen auf einem Bein</translation>
+    </message>
+    <message>
+        <source>Reach backwards and outwards on one leg</source>
+        <translation>Reichweite nach hinten außen auf einem Bein</translation>
+    </message>
+    <message>
+        <source>Limb length</source>
+        <translation>Beinlänge</translation>
+    </message>
+    <message>
+        <source>Stance on one leg, eyes open</source>
+        <translation>Einbeinstand, Augen offen</translation>
+    </message>
+    <message>
+        <source>Stance on one leg, eyes closed</source>
+        <translation>Einbeinstand, Augen zu</translation>
+    </message>
+    <message>
+        <source>Balance errors, six stances</source>
+        <translation>Gleichgewichtsfehler, sechs Stände</translation>
+    </message>
+    <message>
+        <source>University of North Carolina, manual of the Balance Error Scoring System</source>
+        <translation>University of North Carolina, Handbuch des Balance Error Scoring System</translation>
+    </message>
+    <message>
+        <source>Landing errors, jump from a 30 cm box</source>
+        <translation>Landefehler, Sprung vom 30-cm-Kasten</translation>
+    </message>
+    <message>
+        <source>Padua et al. 2009 (mean of three jumps; items from memory)</source>
+        <translation>Padua et al. 2009 (Mittel aus drei Sprüngen; Punkte aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Shoulder external rotation, force</source>
+        <translation>Außenrotation der Schulter, Kraft</translation>
+    </message>
+    <message>
+        <source>Shoulder internal rotation, force</source>
+        <translation>Innenrotation der Schulter, Kraft</translation>
+    </message>
+    <message>
+        <source>Shoulder rotation, total range</source>
+        <translation>Rotation der Schulter, gesamter Umfang</translation>
+    </message>
+    <message>
+        <source>Adductor strength, force</source>
+        <translation>Kraft der Adduktoren</translation>
+    </message>
+    <message>
+        <source>One-rep maximum, measured</source>
+        <translation>Maximum für eine Wiederholung, gemessen</translation>
+    </message>
+    <message>
+        <source>Left {difference} % behind: {test}, {left} against {right} {unit}, error {error}.</source>
+        <translation>Links {difference} % zurück: {test}, {left} gegen {right} {unit}, Fehler {error}.</translation>
+    </message>
+    <message>
+        <source>Right {difference} % behind: {test}, {right} against {left} {unit}, error {error}.</source>
+        <translation>Rechts {difference} % zurück: {test}, {right} gegen {left} {unit}, Fehler {error}.</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>fällig</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>Last sum of four answers, 4 (well) to 28 (badly), and how far from their own 28 days in SD</source>

@@ -99,7 +99,8 @@ def as_text(figure: Figure) -> str:
     lines += [tr(figure.reason)] if figure.reason else []
     lines += [tr(figure.formula)]
     lines += [f"{name}: {value}" for name, value in map(input_words, figure.inputs)]
-    return "\n".join([*lines, *filter(None, (figure.source, figure.caution)), *map(tr, figure.unknown)])
+    about = filter(None, (figure.source, figure.caution))
+    return "\n".join([*lines, *map(tr, about), *map(tr, figure.unknown)])
 
 
 def weekday_words(day: date) -> str:

@@ -26,10 +26,10 @@ def reps_chart(record: AthleteRecord, times: Times) -> Charted:
     weeks = _kept(record, times)
     figures = [
         REPS.share(
-            ("reps met", week.met),
-            ("reps prescribed", week.prescribed),
+            (message("reps met"), week.met),
+            (message("reps prescribed"), week.prescribed),
             NONE_PRESCRIBED,
-            (("extra reps", week.extra),),
+            ((message("extra reps"), week.extra),),
             bucket.of,
         )
         for week, bucket in zip(weeks, times.buckets, strict=True)
@@ -45,8 +45,8 @@ def tempo_chart(record: AthleteRecord, times: Times) -> Charted:
     weeks = _kept(record, times)
     figures = [
         TEMPO.share(
-            ("reps that kept the tempo", week.tempo_kept),
-            ("reps led to a tempo", week.tempo_known),
+            (message("reps that kept the tempo"), week.tempo_kept),
+            (message("reps led to a tempo"), week.tempo_known),
             NO_TEMPO,
             (),
             bucket.of,
@@ -66,7 +66,7 @@ def sessions_chart(record: AthleteRecord, times: Times) -> Charted:
             ("done", week.done),
             ("due", week.due),
             NONE_DUE,
-            (("excused", week.excused), ("not due yet", week.not_due)),
+            (("excused", week.excused), (message("not due yet"), week.not_due)),
             bucket.of,
         )
         for week, bucket in zip(weeks, times.buckets, strict=True)

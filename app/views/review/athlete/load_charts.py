@@ -17,8 +17,8 @@ from app.views.review.figure_words import value_words
 from app.views.translation import message, tr
 
 AU = "AU"
-MONTH = Rule("Load of the month", AU, "sum of the days of the month", DAY.source)
-MONTH_INCOMPLETE = "A day of this month is unknown."
+MONTH = Rule(message("Load of the month"), AU, message("sum of the days of the month"), DAY.source)
+MONTH_INCOMPLETE = message("A day of this month is unknown.")
 LEAST_TOP = 100.0
 DAYS_IN_SIGHT = 56
 NO_LOAD = message("No session in this time has both an effort and a length.")
@@ -139,7 +139,12 @@ def _sum(of: str, span: Sequence[DayLoad], times: Times, found: Found) -> Figure
     loads = [each.load for each in span if each.load is not None]
     total = math.fsum(loads) if loads and len(loads) == len(span) else None
     return MONTH.figure(
-        total, len(loads), MONTH_INCOMPLETE, (("days known", len(loads)), ("days", len(span))), (), of
+        total,
+        len(loads),
+        MONTH_INCOMPLETE,
+        ((message("days known"), len(loads)), ("days", len(span))),
+        (),
+        of,
     )
 
 

@@ -15,12 +15,12 @@ from app.views.translation import message, tr
 
 WEEK_DAYS = 7.0
 NO_SIDES = message("No exercise was done on one side at a time in this time.")
-NOT_KNOWN = "Nothing is known of this side on that day."
-FORMULA = "what this side did on that day, added up; divided by nothing"
+NOT_KNOWN = message("Nothing is known of this side on that day.")
+FORMULA = message("what this side did on that day, added up; divided by nothing")
 IN_SIGHT = 60
 SIDES = {
-    "left": Rule("Left side", "1", FORMULA, "Common practice, no source."),
-    "right": Rule("Right side", "1", FORMULA, "Common practice, no source."),
+    "left": Rule(message("Left side"), "1", FORMULA, "Common practice, no source."),
+    "right": Rule(message("Right side"), "1", FORMULA, "Common practice, no source."),
 }
 Measure = Callable[[PartTotals], float | None]
 

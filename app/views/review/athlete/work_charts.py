@@ -13,7 +13,7 @@ from app.views.translation import message, tr
 
 NOTHING = message("No landing, jump or rep to a tempo is known of in this time.")
 MINUTE = 60.0
-NO_SESSION = "There was no session in this time."
+NO_SESSION = message("There was no session in this time.")
 
 
 def work_chart(record: AthleteRecord, times: Times) -> Charted:
@@ -52,7 +52,7 @@ def _figures(week: WorkDone | None, of: str) -> tuple[Figure, ...]:
     if week is None:
         return tuple(rule.figure(None, 0, NO_SESSION, (), (), of) for rule in (CONTACTS, TENSION, VOLUME))
     runs = (("sessions", week.sessions),)
-    known = (*runs, ("known part, kg", week.known_volume_kg))
+    known = (*runs, (message("known part, kg"), week.known_volume_kg))
     return (
         CONTACTS.figure(week.contacts, week.sessions, CONTACTS_UNKNOWN, runs, (), of),
         TENSION.figure(week.tut_s, week.sessions, NO_TENSION, runs, (), of),

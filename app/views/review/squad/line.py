@@ -14,6 +14,7 @@ from app.analysis.load_weeks import loads_by_week
 from app.analysis.readiness_course import WINDOW_DAYS, ReadinessPoint, local_day, readiness_course
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import OwedRating, SquadMember
+from app.views.translation import message, tr
 
 WEEKS_SHOWN = 8
 WEEK = timedelta(weeks=1)
@@ -76,13 +77,13 @@ def presented(lines: Sequence[SquadLine], shown: str | None = None) -> tuple[Squ
     )
     numbers = {name: number for number, name in enumerate(others, start=1)}
     named = [
-        line if line.athlete == shown else replace(line, called=ANONYMOUS.format(n=numbers[line.athlete]))
+        line if line.athlete == shown else replace(line, called=tr(ANONYMOUS).format(n=numbers[line.athlete]))
         for line in lines
     ]
     return tuple(sorted(named, key=lambda line: numbers.get(line.athlete, 0)))
 
 
-ANONYMOUS = "Athlete {n}"
+ANONYMOUS = message("Athlete {n}")
 
 
 def figures_of(line: SquadLine) -> tuple[Figure, ...]:
