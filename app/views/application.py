@@ -18,6 +18,7 @@ from app.views.window import Window
 
 HEARTBEAT_MS = 200
 APPLICATION_ID = "io.pacewright.Pacewright"
+OPEN_ALREADY = "The program is open on this record already, and has the plan now: choose Group there."
 
 
 def run_application(house: House, wish: Wish) -> int:
@@ -30,6 +31,8 @@ def run_application(house: House, wish: Wish) -> int:
     application = make_application(sys.argv[:1])
     one = None if house.record is None else OneWindow(house.record, application)
     if one is not None and one.is_handed_over(wish.plan, wish.athlete):
+        if wish.group is not None:
+            sys.stderr.write(f"{OPEN_ALREADY}\n")
         return 0
     window, remembered = Window(house, wish, load_fonts(house.fonts)), Remembered(house.state)
     window.broken.connect(lambda sentence: _give_up(window, sentence))
