@@ -112,7 +112,9 @@ class Board(QScrollArea):
 
     def _arrange(self) -> None:
         """Two cards beside each other, or one where letters are too large for two."""
-        across = 2 if self.viewport().width() >= self._look.sizes.body * LETTERS_FOR_TWO else 1
+        cards = (*self.data_cards, self.calendar, self.notes)
+        two = 2 * max(card.minimumSizeHint().width() for card in cards) + self._grid.spacing()
+        across = 2 if self.viewport().width() >= max(two, self._look.sizes.body * LETTERS_FOR_TWO) else 1
         if across == self._across:
             return
         self._across = across
