@@ -30,6 +30,8 @@ class Shown:
         self.card.set_look(Look(LIGHT, load_fonts(FONTS), desk_scale(1366)))
         self.card.resize(660, 380)
         self.card.show()
+        self.card.activateWindow()
+        qtbot.waitUntil(self.card.isActiveWindow)
 
     def press(self, key: Qt.Key, keys: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier) -> None:
         QTest.keyClick(self.card.chart, key, keys)

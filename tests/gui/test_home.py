@@ -40,6 +40,8 @@ class Home:
         page.resize(1366, 768)
         qtbot.addWidget(page)
         page.show()
+        page.activateWindow()
+        qtbot.waitUntil(page.isActiveWindow)
         page.show_state(state)
         page.take_focus()
         QApplication.processEvents()
@@ -47,14 +49,18 @@ class Home:
     def press(self, *keys: Qt.Key) -> "Home":
         """Press keys as a person does: on whatever part of the page has the focus."""
         for key in keys:
-            focused = cast("QWidget | None", self.page.focusWidget())
-            self.qtbot.keyClick(self.page if focused is None else focused, key)
+            self.qtbot.keyClick(self._focused(), key)
         return self
+
+    def _focused(self) -> QWidget:
+        """Where keys go; the page itself where the window has not been given the focus."""
+        focused = cast("QWidget | None", self.page.focusWidget())
+        return self.page if focused is None else focused
 
     def type(self, words: str) -> "Home":
         for letter in words:
             press = QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, letter)
-            QApplication.sendEvent(self.page.focusWidget(), press)
+            QApplication.sendEvent(self._focused(), press)
         return self
 
     def click(self, name: str) -> "Home":
