@@ -18,6 +18,9 @@ def configure(parser: argparse.ArgumentParser) -> None:
         "--athlete", action="append", default=[], metavar="NAME", help="one of them; else everybody is"
     )
     configure_form(parser)
+    parser.add_argument(
+        "--apart", action="store_true", help="waves: A sounds in the left speaker alone, B in the right"
+    )
     configure_program(parser)
 
 
@@ -28,7 +31,7 @@ def run(arguments: argparse.Namespace) -> int:
     from app.views.display import require_display
     from app.views.house import Wish
 
-    house = house_for(arguments)
+    house = house_for(arguments, apart=arguments.apart)
     written = house.read_plan(arguments.plan)
     athletes = athletes_of(written.plan, arguments.roster, arguments.athlete)
     choice = choice_of(arguments)

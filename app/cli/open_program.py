@@ -62,8 +62,8 @@ def _refuse_too_long(house: "House", session: "WrittenPlan | None", name: str | 
                 suit(session.plan, athlete)
 
 
-def house_for(arguments: argparse.Namespace) -> "House":
-    """All that the program is made of, as the words of a command say."""
+def house_for(arguments: argparse.Namespace, *, apart: bool = False) -> "House":
+    """All that the program is made of, as the words of a command say; `apart` parts waves by speaker."""
     from app.views.house import House
 
     demo = wiring.demo_folder()
@@ -81,7 +81,7 @@ def house_for(arguments: argparse.Namespace) -> "House":
             timeline, speaker, clock, _settings(arguments)
         ),
         make_room_sound=lambda session, speaker, clock: wiring.make_room_sound(
-            session, speaker, clock, _settings(arguments)
+            session, speaker, clock, _settings(arguments), apart=apart
         ),
         read_settings=wiring.read_settings,
         overrule=partial(_overruled, arguments),

@@ -75,13 +75,15 @@ def test_what_cannot_be_done_is_said_before_there_is_a_window(
     assert asked.opened == []
 
 
+@pytest.mark.parametrize("apart", [False, True])
 def test_the_room_is_led_by_a_sound_of_its_own_and_calls_people_by_their_short_names(
-    asked: argparse.Namespace, monkeypatch: pytest.MonkeyPatch
+    apart: bool, asked: argparse.Namespace, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    house, _ = open_with(asked, monkeypatch)
+    house, _ = open_with(asked, monkeypatch, *(["--apart"] if apart else []))
     athletes = [Athlete("Ines Costa", short="Ine"), Athlete("Bram Visser")]
     led = group_session(plan_of(Exercise("Row", work_for(30))), athletes, Grouping(Form.STATIONS))
     sound = house.room_sound(led, house.choose_speaker(), house.make_clock())
     assert isinstance(sound, RoomSound)
+    assert sound._score.apart is apart
     assert sound._score.ear.names == {0: "Ine", 1: "Bram"}
     sound.close()
