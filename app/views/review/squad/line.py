@@ -1,5 +1,6 @@
 """One athlete as a line of the squad: what the last two weeks came to, the figures behind it on demand."""
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -10,8 +11,8 @@ from app.analysis.figure import Figure
 from app.analysis.figures_adherence import adherence_figures
 from app.analysis.figures_load import load_figures
 from app.analysis.figures_wellbeing import wellbeing_figures
-from app.analysis.load_weeks import loads_by_week
-from app.analysis.readiness_course import WINDOW_DAYS, ReadinessPoint, local_day, readiness_course
+from app.analysis.load import session_load
+from app.analysis.readiness_course import ReadinessPoint, latest_readiness
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import OwedRating, SquadMember
 from app.views.translation import message, tr
@@ -30,7 +31,10 @@ class TwoWeeks:
 
 @dataclass(frozen=True, slots=True)
 class WeekBar:
-    """Load of a week in AU for a small bar: as a whole, or what is known of it; None where nothing is."""
+    """Load of a week in AU for a small bar: as a whole, or what is known of it; None where nothing is.
+
+    A week without a session has neither: it is told by its missing bar, not by a nought.
+    """
 
     total: float | None
     known: float | None
@@ -114,17 +118,8 @@ def _line(place: int, member: SquadMember, found: Attention) -> SquadLine:
         _two_weeks(record),
         _bars(record),
         _last_pain(past),
-        _last_readiness(record),
+        latest_readiness(record.readiness),
     )
-
-
-def _last_readiness(record: AthleteRecord) -> ReadinessPoint | None:
-    """The latest answers against the days before them; older ones need no look."""
-    latest = max(map(local_day, record.readiness), default=None)
-    if latest is None:
-        return None
-    since = latest - timedelta(days=WINDOW_DAYS)
-    return readiness_course(each for each in record.readiness if local_day(each) >= since)[-1]
 
 
 def _two_weeks(record: AthleteRecord) -> TwoWeeks:
@@ -137,18 +132,26 @@ def _two_weeks(record: AthleteRecord) -> TwoWeeks:
 
 
 def _bars(record: AthleteRecord) -> tuple[WeekBar, ...]:
-    monday = monday_of(record.today)
-    first = monday - (WEEKS_SHOWN - 1) * WEEK
-    window = replace(record, first=max(first, monday_of(record.first)), last=record.today)
-    weeks = {week.monday: week for week in loads_by_week(window)}
-    trained = {monday_of(each.day) for each in record.sessions}
-    bars = []
-    for number in range(WEEKS_SHOWN):
-        start = first + number * WEEK
-        week = weeks.get(start)
-        known = week.known if week is not None and start in trained and week.known > 0 else None
-        bars.append(WeekBar(None if week is None else week.total, known))
-    return tuple(bars)
+    """As `loads_by_week` has it: a week has a total when each day of it is known or a rest day."""
+    weeks: dict[date, list[ReviewedSession]] = {}
+    for session in record.sessions:
+        weeks.setdefault(monday_of(session.day), []).append(session)
+    first = monday_of(record.today) - (WEEKS_SHOWN - 1) * WEEK
+    mondays = (first + number * WEEK for number in range(WEEKS_SHOWN))
+    return tuple(_bar(record, monday, weeks.get(monday, [])) for monday in mondays)
+
+
+def _bar(record: AthleteRecord, monday: date, sessions: Sequence[ReviewedSession]) -> WeekBar:
+    loads = [session_load(each.rpe, each.minutes) for each in sessions]
+    known = [load for load in loads if load is not None]
+    if not known:
+        return WeekBar(None, None)
+    trained = {each.day for each in sessions}
+    days = (monday + timedelta(days=number) for number in range(7))
+    since = record.since
+    whole = all(day in trained or (since is not None and since <= day < record.today) for day in days)
+    total = math.fsum(known)
+    return WeekBar(total if whole and len(known) == len(loads) else None, total)
 
 
 def _last_pain(sessions: Sequence[ReviewedSession]) -> int | None:

@@ -105,9 +105,9 @@ def paint_bars(painter: QPainter, room: QRectF, bars: tuple[WeekBar, ...], look:
     ground = room.top() + (room.height() + height) / 2
     for number, bar in enumerate(bars):
         left = room.left() + number * step
-        if bar.known is None or not top:
+        if bar.known is None:
             painter.fillRect(QRectF(left, ground - 1, step * BAR_SHARE, 1), QColor(look.scheme.quiet))
             continue
-        tall = max(height * bar.known / top, 1.0)
+        tall = max(height * bar.known / top, 1.0) if top else 1.0
         colour = look.scheme.quiet if bar.total is None else look.scheme.accent
         painter.fillRect(QRectF(left, ground - tall, step * BAR_SHARE, tall), QColor(colour))

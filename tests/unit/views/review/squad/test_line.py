@@ -3,6 +3,10 @@
 from dataclasses import replace
 from datetime import timedelta
 
+import pytest
+
+from app.analysis.adherence_parts import monday_of
+from app.analysis.load_weeks import loads_by_week
 from app.domain.planned import DueState
 from app.domain.reviewed import AthleteRecord
 from app.domain.squad import SquadMember
@@ -38,6 +42,21 @@ def test_weeks_without_a_session_have_no_bar_and_incomplete_ones_what_is_known()
     assert [bar.known for bar in line.loads] == [200.0, None, None, None, None, None, 200.0, None]
     assert line.loads[0].total == 200.0
     assert [bar.total for bar in line.loads][6:] == [None, None]
+
+
+def test_the_bars_are_the_weeks_of_the_analysis_as_far_as_there_were_sessions() -> None:
+    for of in squad(weeks=8):
+        line = line_of(of)
+        trained = {monday_of(each.day) for each in of.sessions}
+        expected = [
+            (week.total, week.known) if week.monday in trained else (None, None) for week in loads_by_week(of)
+        ]
+        assert [(bar.total, bar.known) for bar in line.loads] == [pytest.approx(each) for each in expected]
+
+
+def test_a_week_of_no_effort_at_all_is_known_and_has_a_bar_of_nought() -> None:
+    line = line_of(record(sessions=(session(MONDAY, rpe=0),)))
+    assert (line.loads[6].total, line.loads[6].known) == (0.0, 0.0)
 
 
 def test_of_nobody_known_every_cell_is_a_dash() -> None:
