@@ -1,14 +1,12 @@
 """Words of the lower floors that are shown: named here, so that they are among the messages."""
 
-from PySide6.QtCore import QLocale
-
 from app.domain.bout_work import rep_phases
 from app.domain.dose import HoldReps, OwnPaceReps, SignalReps, StickReps, TempoReps, WorkTime
 from app.domain.plan import DEFAULT_FAST_MS, Exercise, Sides
 from app.domain.tempo import Phase
 from app.domain.units import seconds_text
 from app.domain.words import band_text, phase_word, seconds_band
-from app.views.translation import message, tr
+from app.views.translation import message, pointed, tr
 
 BORROWED = (
     message("Lower"),
@@ -47,14 +45,14 @@ def dose_words(exercise: Exercise) -> str:
                 tr("{n} hold(s) a side of {length}", "", reps.high),
             )
             return _of_a_side(exercise, *counted).format(
-                n=band_text(reps), length=_pointed(seconds_band(hold))
+                n=band_text(reps), length=pointed(seconds_band(hold))
             )
         case StickReps(reps=reps, stick=stick):
             counted = (
                 tr("{n} landing(s), {phase} {length}", "", reps.high),
                 tr("{n} landing(s) a side, {phase} {length}", "", reps.high),
             )
-            phase, length = _phase(exercise, Phase.STICK), _pointed(seconds_band(stick))
+            phase, length = _phase(exercise, Phase.STICK), pointed(seconds_band(stick))
             return _of_a_side(exercise, *counted).format(n=band_text(reps), phase=phase, length=length)
         case SignalReps(reps=reps, every_ms=every_ms):
             counted = (
@@ -65,16 +63,12 @@ def dose_words(exercise: Exercise) -> str:
         case OwnPaceReps(reps=reps):
             return tr("{n} rep(s) at your own pace", "", reps.high).format(n=band_text(reps))
         case WorkTime(work=work):
-            return tr("{length} of work").format(length=_pointed(seconds_band(work)))
+            return tr("{length} of work").format(length=pointed(seconds_band(work)))
 
 
 def seconds_words(length_ms: int) -> str:
     """A length in seconds as it is written in the language of the screens, without the unit."""
-    return _pointed(seconds_text(length_ms))
-
-
-def _pointed(figures: str) -> str:
-    return figures.replace(".", QLocale().decimalPoint())
+    return pointed(seconds_text(length_ms))
 
 
 def _of_a_side(exercise: Exercise, both: str, one: str) -> str:

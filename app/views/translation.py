@@ -61,6 +61,11 @@ def figure(number: float) -> str:
     return locale.toString(float(number), "g", MOST_FIGURES)
 
 
+def pointed(figures: str) -> str:
+    """Figures written with a point, with the one of the language of the screens in its place."""
+    return figures.replace(".", QLocale().decimalPoint())
+
+
 class Tongue(QObject):
     """Puts the program's words, and those of Qt's own buttons, into one language; `end` takes them back."""
 

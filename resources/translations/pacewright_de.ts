@@ -1492,15 +1492,15 @@
     <message numerus="yes">
         <source>{n} hold(s) of {length}</source>
         <translation>
-            <numerusform>{n} Halten zu {length}</numerusform>
-            <numerusform>{n} × Halten zu {length}</numerusform>
+            <numerusform>{n} × {length} Halten</numerusform>
+            <numerusform>{n} × {length} Halten</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>{n} hold(s) a side of {length}</source>
         <translation>
-            <numerusform>{n} Halten je Seite zu {length}</numerusform>
-            <numerusform>{n} × Halten je Seite zu {length}</numerusform>
+            <numerusform>{n} × {length} Halten je Seite</numerusform>
+            <numerusform>{n} × {length} Halten je Seite</numerusform>
         </translation>
     </message>
     <message numerus="yes">

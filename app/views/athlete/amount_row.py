@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
 
 from app.views.lettering import Weight
 from app.views.theme import Look
-from app.views.translation import tr
+from app.views.translation import pointed, tr
 from app.views.widgets.plain import label, quiet_button, say
 
 LOAD_STEP = Decimal("0.5")
@@ -93,7 +93,7 @@ class LoadRow(StepRow):
         self._planned, self._said = planned, None if said is None else Decimal(said)
         self.setVisible(planned is not None)
         shown = self._now
-        say(self.value, "" if shown is None else tr("{kg} kg").format(kg=plain_kg(shown)))
+        say(self.value, "" if shown is None else tr("{kg} kg").format(kg=pointed(plain_kg(shown))))
         colour = self._look.scheme.quiet if self._said is None else self._look.scheme.ink
         _paint(self.value, colour)
         say(self.about, tr("planned") if self._said is None else tr("used"))

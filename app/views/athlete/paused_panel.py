@@ -76,7 +76,7 @@ class PausedPanel(QWidget):
         self._note_is_due = False
         self._offered: tuple[int, ...] = ()
         self._stages: list[QWidget] = []
-        self._title = label(look, pixels=look.sizes.display * 1.6, weight=Weight.BOLD)
+        self._title = label(look, pixels=look.sizes.display / look.text * 1.6, weight=Weight.BOLD)
         self._why = label(look, pixels=look.sizes.heading, wrap=True)
         self._where = FittedLabel(look, pixels=look.sizes.title, colour=look.scheme.quiet, lines=3)
         self._question = FittedLabel(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD, lines=4)

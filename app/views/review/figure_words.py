@@ -8,7 +8,7 @@ from app.analysis.figure import Figure, Input
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
 from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
 from app.views.review import words
-from app.views.translation import tr
+from app.views.translation import pointed, tr
 
 SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 """Figures that are shares from 0 to 1, shown in percent."""
@@ -53,7 +53,7 @@ def number_words(value: float) -> str:
     """A number with as many decimals as say something: 12, 3.4, 0.07, thousands set apart."""
     size = abs(value)
     places = 0 if size >= 100 or value == round(value) else 1 if size >= 10 else 2
-    return f"{value:,.{places}f}".replace(",", words.THIN)
+    return pointed(f"{value:,.{places}f}".replace(",", words.THIN))
 
 
 def of_words(figure: Figure) -> str:

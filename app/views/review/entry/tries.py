@@ -9,7 +9,7 @@ from math import isfinite
 from app.analysis.jumps import jump_height
 from app.analysis.tests_catalog import NO_UNIT, FieldTest
 from app.analysis.video import frames_time, height_error_one_frame, video_jump
-from app.views.translation import message
+from app.views.translation import message, pointed
 
 CM_A_METRE = 100
 FIGURES = 4
@@ -116,7 +116,9 @@ def _height(frames: list[int], fps: float) -> Try:
     flight = frames_time(frames[0], frames[1], fps)
     error = height_error_one_frame(flight, fps) * CM_A_METRE
     return Try(
-        _text(jump_height(flight) * CM_A_METRE), None, (Said(HEIGHT_ERROR, {"error": f"{error:.1f}"}),)
+        _text(jump_height(flight) * CM_A_METRE),
+        None,
+        (Said(HEIGHT_ERROR, {"error": pointed(f"{error:.1f}")}),),
     )
 
 
@@ -125,7 +127,7 @@ def _rebound(test: FieldTest, frames: list[int], fps: float) -> Try:
     value = jump.flight_over_contact if test.unit == NO_UNIT else jump.height_over_contact
     if value is None or jump.contact_error is None:
         return Try(None, Said(jump.refused or IN_ORDER))
-    asides = [Said(CONTACT_ERROR, {"share": f"{jump.contact_error * 100:.1f}"})]
+    asides = [Said(CONTACT_ERROR, {"share": pointed(f"{jump.contact_error * 100:.1f}")})]
     asides += [Said(jump.warning)] if jump.warning else []
     return Try(_text(value), None, tuple(asides))
 
