@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.domain.errors import PacewrightError
 from app.domain.readiness import PAIN_LIMIT
+from app.domain.records import PauseReason
 from app.planfile.key_settings import PedalKeys
 from app.run.intents import Begin, BeginNow, CountRep, Intent, MarkFault, Pause, RateBout, Resume, Stop
 from app.run.snapshot import Snapshot
@@ -31,12 +32,12 @@ from app.views.athlete.key_page import KeyPage
 from app.views.athlete.keys import KEY_INTENTS, LOUDNESS_KEYS, meant
 from app.views.athlete.loudness_bar import LoudnessBar, loudness_words
 from app.views.athlete.number_keys import Ten, fault_to_name
-from app.views.athlete.paused_panel import Asking, PausedPanel, Question
+from app.views.athlete.paused_panel import REASONS, Asking, PausedPanel, Question
 from app.views.athlete.pedal import Pedal, follow, name_of
 from app.views.athlete.ready_panel import ReadyPanel
 from app.views.athlete.rest_panel import RestPanel
 from app.views.athlete.session import RunSession
-from app.views.athlete.wording import headline
+from app.views.athlete.wording import GAP_WORDS, headline
 from app.views.athlete.work_panel import WorkPanel
 from app.views.theme import Look
 from app.views.ticker import INTERVAL_MS
@@ -129,8 +130,10 @@ class AthletePage(QWidget):
             self._announce(headline(shown, self._look.scheme).phase_text)
         elif panel is self._rest:
             self._rest.show_snapshot(shown, self._session.facts)
+            self._announce(tr(GAP_WORDS[shown.gap_kind]) if shown.gap_kind in GAP_WORDS else "")
         elif panel is self._paused:
             self._paused.show_snapshot(shown)
+            self._announce(tr(REASONS[shown.pause or PauseReason.ASKED]))
         elif panel is self._ready:
             notices = filter(None, (self._session.notice, self._session.voice_notice))
             self._ready.show_notice("\n".join(notices))
@@ -383,7 +386,7 @@ class AthletePage(QWidget):
         self._notice.setVisible(bool(self._notice.text()))
 
     def _announce(self, words: str) -> None:
-        if words == self._announced:
+        if not words or words == self._announced:
             return
         self._announced = words
         if QAccessible.isActive():
