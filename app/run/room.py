@@ -9,12 +9,13 @@ from dataclasses import dataclass, replace
 
 from app.domain.group import GroupSession, Part
 from app.domain.grouping import Form
-from app.domain.records import BoutChosen, BoutEnded, BoutOutcome, Fact, SkipReason
+from app.domain.records import Fact, SkipReason
 from app.domain.timeline import Timeline
 from app.run.controller import handle
 from app.run.intents import (
     Begin,
     BeginNow,
+    EndBout,
     ExtendRest,
     Intent,
     Pause,
@@ -23,14 +24,21 @@ from app.run.intents import (
     Stop,
     Tick,
 )
-from app.run.passing import Step, enter
 from app.run.room_intents import Arrive, Depart, ForOne, GoToSlot, RoomIntent
+from app.run.room_steps import (
+    back_to,
+    go_to,
+    kept_in_window,
+    lived_ms,
+    longest_rest_ms,
+    until_slot,
+    within_slot,
+)
 from app.run.state import RunState, Stand, ready
 
-HELD_MS = 36_000_000
-"""Stands for a wait whose length nobody knows: work before it ends by count."""
 SITS_OUT = "sits out"
 
+GOING = (Stand.RUNNING, Stand.PAUSED)
 MemberFacts = tuple[tuple[Fact, ...], ...]
 
 
@@ -69,11 +77,8 @@ def handle_room(session: GroupSession, state: RoomState, intent: RoomIntent, now
     of theirs; a departure ends it, and both leave the others alone.
     """
     moving = _Moving(session, state, now_ms)
-    moving.lead(Tick())
-    moving.all(Tick())
-    moving.align()
+    moving.pass_time()
     moving.follow(intent)
-    moving.align()
     return moving.done()
 
 
@@ -86,11 +91,19 @@ class _Moving:
         self._states = list(state.members)
         self._led: list[Fact] = []
         self._facts: list[list[Fact]] = [[] for _ in state.members]
+        self._stood_ms: int | None = None
+        self._again_ms = 0
 
     def done(self) -> RoomStep:
         """The room as it is now, and everything that came of it."""
         state = RoomState(self._leader, tuple(self._states), tuple(self._present))
         return state, tuple(self._led), tuple(map(tuple, self._facts))
+
+    def pass_time(self) -> None:
+        """Bring everybody up to now."""
+        self.lead(Tick())
+        self._all(Tick())
+        self._settle()
 
     def follow(self, intent: RoomIntent) -> None:
         """Follow one intent, time having passed already."""
@@ -107,29 +120,81 @@ class _Moving:
                 return
             case _:
                 self._everybody(intent)
+        self._settle()
 
     def lead(self, intent: Intent) -> tuple[Fact, ...]:
         """Have the leading clock follow an intent."""
-        self._leader, facts = handle(self._session.leader, self._leader, intent, self._now_ms)
+        before = self._leader
+        self._leader, facts = handle(self._session.leader, before, intent, self._now_ms)
         self._led.extend(facts)
+        if self._stands_still(before, self._leader):
+            self._stood_ms = lived_ms(before, self._leader, self._now_ms)
         return facts
 
-    def all(self, intent: Intent) -> None:
+    def _all(self, intent: Intent) -> None:
         """Have everybody follow an intent who is there, and who was and still has a run."""
         for member, state in enumerate(self._states):
             if self._present[member] or state.stand is not Stand.READY:
                 self._one(member, intent)
 
-    def align(self) -> None:
-        """Have all who wait for a slot wait as long as the leading clock does, and end with it."""
+    def _settle(self) -> None:
+        """Have everybody keep step with the leading clock, and the clock with those who are there."""
+        self._step_back()
+        self._end_empty()
         for member, part in enumerate(self._session.parts):
+            self._leave_behind(member, part)
+            self._align(member, part)
+        if self._leader.stand in GOING and not any(state.stand in GOING for state in self._states):
+            self.lead(Stop())
+
+    def _step_back(self) -> None:
+        """A window that stands still is as much longer as the longest rep that is begun again in it."""
+        stood_ms, self._stood_ms = self._stood_ms, None
+        if stood_ms is not None and self._session.form is Form.STATIONS:
+            self._leader = back_to(self._session.leader, self._leader, stood_ms - self._again_ms)
+        self._again_ms = 0
+
+    def _end_empty(self) -> None:
+        """The bout ends that nobody is at any more; a wave that waits for it still has its whole rest."""
+        leader, parts = self._leader, self._session.parts
+        if self._session.form is Form.STATIONS or leader.stand is not Stand.RUNNING or not leader.begun:
+            return
+        if any(
+            state.stand in GOING and part.slots[state.bout] <= leader.bout
+            for part, state in zip(parts, self._states, strict=True)
+        ):
+            return
+        before_ms = self._session.leader.bouts[leader.bout].before_ms
+        self.lead(EndBout())
+        if self._session.form is not Form.WAVES or self._leader.stand is not Stand.RUNNING:
+            return
+        rest_ms = longest_rest_ms(parts, self._states, self._leader.bout) - before_ms
+        more_ms = rest_ms + self._leader.local_ms(self._now_ms)
+        if more_ms > 0:
+            cursor_ms = self._leader.cursor_ms - more_ms
+            self._leader = replace(self._leader, cursor_ms=cursor_ms, rest_ms=self._leader.rest_ms + more_ms)
+
+    def _leave_behind(self, member: int, part: Part) -> None:
+        """Who is at a slot that is over goes on; a window at a station ends whatever is under way in it."""
+        state, ended = self._states[member], self._leader.stand is Stand.ENDED
+        if state.stand is not Stand.RUNNING or not (ended or part.slots[state.bout] < self._leader.bout):
+            return
+        if state.begun and self._session.form is Form.STATIONS:
+            self._one(member, EndBout())
             state = self._states[member]
-            if state.stand not in (Stand.RUNNING, Stand.PAUSED) or state.begun:
-                continue
-            if self._leader.stand is Stand.ENDED:
-                self._one(member, Stop())
-            elif state.stand is Stand.RUNNING and not self._within_slot(part, state.bout):
-                self._states[member] = self._waiting(part, state)
+        behind = state.stand is Stand.RUNNING and part.slots[state.bout] < self._leader.bout
+        if behind and not state.begun and not ended:
+            self._take_to(member, part.first_from(self._leader.bout))
+
+    def _align(self, member: int, part: Part) -> None:
+        """Who waits for a slot waits as long as the leading clock does, and ends with it."""
+        state = self._states[member]
+        if state.stand not in GOING or state.begun:
+            return
+        if self._leader.stand is Stand.ENDED:
+            self._one(member, Stop())
+        elif state.stand is Stand.RUNNING and not within_slot(part, state.bout):
+            self._states[member] = self._waiting(part, state)
 
     def _everybody(self, intent: Intent) -> None:
         if isinstance(intent, Begin):
@@ -139,9 +204,7 @@ class _Moving:
             if again is not None:
                 self._go_to(again, self._session.leader.bouts[again].lead_in_ms)
         elif isinstance(intent, SkipExercise) and self._session.form is Form.STATIONS:
-            if self._leader.bout + 1 < len(self._session.leader.bouts):
-                slot = self._leader.bout + 1
-                self._go_to(slot, self._session.leader.bouts[slot].before_ms)
+            self._next_window()
         elif isinstance(intent, SkipExercise):
             self._skip(intent)
         elif isinstance(intent, BeginNow):
@@ -151,10 +214,17 @@ class _Moving:
                 self._those(intent, lambda part, state: part.slots[state.bout] == self._leader.bout)
         else:
             self.lead(intent)
-            self.all(intent)
+            self._all(intent)
+
+    def _next_window(self) -> None:
+        slot = self._leader.bout + 1
+        if slot < len(self._session.leader.bouts):
+            self._go_to(slot, self._session.leader.bouts[slot].before_ms)
+        else:
+            self.lead(EndBout())
 
     def _begin(self) -> None:
-        if self._leader.stand is not Stand.READY:
+        if self._leader.stand is not Stand.READY or not any(self._present):
             return
         self.lead(Begin())
         for member, there in enumerate(self._present):
@@ -173,8 +243,7 @@ class _Moving:
             return
         self._present[member] = True
         self._one(member, Begin())
-        self._states[member], facts = _go_to(part.timeline, self._states[member], bout, self._now_ms)
-        self._facts[member].extend(facts)
+        self._take_to(member, bout)
         self._sit_out(member)
         if self._leader.stand is Stand.PAUSED:
             self._one(member, Pause())
@@ -206,20 +275,24 @@ class _Moving:
                 self._one(member, replace(intent, bout=theirs))
 
     def _go_to(self, slot: int, before_ms: int) -> None:
-        if self._leader.stand not in (Stand.RUNNING, Stand.PAUSED):
+        if self._leader.stand not in GOING:
             return
-        at, leader = self._now_ms, self._session.leader
-        self._leader, facts = _go_to(leader, self._leader, slot, at, before_ms)
+        self._leader, facts = go_to(self._session.leader, self._leader, slot, self._now_ms, before_ms)
         self._led.extend(facts)
+        if not facts:
+            return
         for member, part in enumerate(self._session.parts):
-            state, bout = self._states[member], part.first_from(self._leader.bout)
-            if state.stand not in (Stand.RUNNING, Stand.PAUSED):
-                continue
-            if bout is None:
-                self._one(member, Stop())
-                continue
-            self._states[member], facts = _go_to(part.timeline, state, bout, at)
+            if self._states[member].stand in GOING:
+                self._take_to(member, part.first_from(self._leader.bout))
+
+    def _take_to(self, member: int, bout: int | None) -> None:
+        """Take somebody to a bout of theirs, or end their run where there is none left."""
+        timeline, facts = self._session.parts[member].timeline, tuple[Fact, ...]()
+        if bout is not None:
+            self._states[member], facts = go_to(timeline, self._states[member], bout, self._now_ms)
             self._facts[member].extend(facts)
+        if not facts:
+            self._one(member, Stop())
 
     def _those(self, intent: Intent, meant: Callable[[Part, RunState], bool]) -> None:
         for member, part in enumerate(self._session.parts):
@@ -228,17 +301,21 @@ class _Moving:
                 self._one(member, intent)
 
     def _one(self, member: int, intent: Intent) -> None:
-        timeline = self._session.parts[member].timeline
-        self._states[member], facts = handle(timeline, self._states[member], intent, self._now_ms)
+        part, before = self._session.parts[member], self._states[member]
+        state, facts = handle(part.timeline, before, intent, self._now_ms)
+        if self._stands_still(before, state) and self._session.form is Form.STATIONS:
+            local_ms = lived_ms(before, state, self._now_ms)
+            state = kept_in_window(part.timeline, state, local_ms)
+            self._again_ms = max(self._again_ms, local_ms - state.work_from_ms)
+        self._states[member] = state
         self._facts[member].extend(facts)
+
+    @staticmethod
+    def _stands_still(before: RunState, state: RunState) -> bool:
+        return before.stand is Stand.RUNNING and state.stand is Stand.PAUSED and state.begun
 
     def _knows(self, member: int) -> bool:
         return 0 <= member < len(self._states)
-
-    @staticmethod
-    def _within_slot(part: Part, bout: int) -> bool:
-        """Whether a bout is not the first of its slot for the athlete: the second side of a window."""
-        return bout > 0 and part.slots[bout - 1] == part.slots[bout]
 
     def _waiting(self, part: Part, state: RunState) -> RunState:
         slot = part.slots[state.bout]
@@ -249,36 +326,6 @@ class _Moving:
             return state
         rest_ms = self._session.leader.bouts[slot].gap_ms
         return replace(state, anchor_ms=self._now_ms, cursor_ms=-wait_ms, rest_ms=rest_ms)
-
-
-def until_slot(leader: Timeline, state: RunState, slot: int, now_ms: int) -> int:
-    """Time in ms until the work of a slot begins, from where the leading clock stands.
-
-    HELD_MS and more when work that ends by count lies between. The slot is not before the leader's.
-    """
-    if slot == state.bout:
-        return -state.local_ms(now_ms)
-    work = [bout.work_ms for bout in leader.bouts[state.bout : slot]]
-    gaps_ms = sum(bout.before_ms for bout in leader.bouts[state.bout + 1 : slot + 1])
-    if None in work:
-        return HELD_MS + gaps_ms
-    return sum(length or 0 for length in work) - state.local_ms(now_ms) + gaps_ms
-
-
-def _go_to(timeline: Timeline, state: RunState, bout: int, now_ms: int, before_ms: int | None = None) -> Step:
-    """A run at the beginning of a bout, what was under way broken off; exercises left out are passed over."""
-    facts: tuple[Fact, ...] = ()
-    if state.begun:
-        at = now_ms - state.began_ms
-        facts = (BoutEnded(at, state.bout, state.attempt, BoutOutcome.BROKEN_OFF),)
-    meant = next(
-        (each for each in timeline.bouts[bout:] if (each.stage, each.exercise) not in state.skipped), None
-    )
-    if meant is None:
-        return state, ()
-    cursor_ms = -meant.before_ms if before_ms is None or meant.index != bout else -before_ms
-    chosen = BoutChosen(now_ms - state.began_ms, meant.index)
-    return enter(replace(state, last_bout=None), meant, now_ms, cursor_ms), (*facts, chosen)
 
 
 def _same(leader: Timeline, slot: int, part: Part, bout: int) -> bool:
