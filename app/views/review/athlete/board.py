@@ -32,6 +32,8 @@ EFFORT_PLACE = 3
 ROWS_IN_SIGHT = 2
 LETTERS_FOR_TWO = 56
 """Two cards stand beside each other where there is room for so many letters."""
+BESIDE_LETTERS = 29
+"""Heading and words of a card take so many letters beside its choice."""
 LEAST_ROW = 15
 """A row of cards is at least so many letters high."""
 
@@ -109,6 +111,14 @@ class Board(QScrollArea):
         super().resizeEvent(event)
         self._arrange()
         self._heighten()
+        self._widen_choices()
+
+    def _widen_choices(self) -> None:
+        """Show names whole where the cards have room beside their headings and words."""
+        card = self.viewport().width() // self._across
+        for choice in (self.exercise, self.test):
+            least = choice.sizeHint().width()
+            choice.setFixedWidth(max(least, min(2 * least, card - self._look.sizes.body * BESIDE_LETTERS)))
 
     def _arrange(self) -> None:
         """Two cards beside each other, or one where letters are too large for two."""

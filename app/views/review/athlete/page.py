@@ -141,6 +141,8 @@ def _subtitle(view: AthleteView) -> str:
     parts = [sessions[-1].plan_title] if sessions else []
     parts.append(tr("%n session(s)", "", len(sessions)))
     parts.append(words.span(view.record.first, view.record.last))
+    if any(run.invented for run in view.runs):
+        parts.append(tr("invented data"))
     if not view.pain:
         parts.append(tr(NOTICE))
     return words.DOT.join(parts)

@@ -94,6 +94,11 @@ class SquadPage(QWidget):
         self.search.setFont(look.font(sizes.body))
         self.search.setMaximumWidth(sizes.body * 15)
         self.search.setMinimumWidth(sizes.body * 7)
+        self.search.setStyleSheet(
+            f"QLineEdit {{ background: {look.scheme.panel}; color: {look.scheme.ink};"
+            f" border: 1px solid {look.scheme.quiet}; border-radius: 6px; padding: 3px 8px; }}"
+            f"QLineEdit:focus {{ border-color: {look.scheme.accent}; }}"
+        )
         self.all_sessions.set_look(look)
         self.message.setFont(look.font(sizes.heading))
         self.card.set_look(look)

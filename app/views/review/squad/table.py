@@ -1,7 +1,7 @@
 """The squad as a table: its rows, the small bars of load, and the shape before the reason."""
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QPointF, QRect, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QFontMetrics, QPainter
 from PySide6.QtWidgets import QAbstractItemView, QStyleOptionViewItem, QWidget
 
 from app.analysis.reasons import Level
@@ -66,11 +66,26 @@ class SquadDelegate(RowDelegate):
             colour = self._scheme.attention if line.attention.level is Level.TRIANGLE else self._scheme.notice
             paint_shape(painter, SHAPES[line.attention.level], centre, size, QColor(colour))
             option.rect = rect.adjusted(round(size * 1.7), 0, 0, 0)
-            super()._write(painter, option, index)
+            self._write_reason(painter, option, index)
         else:
             if index.column() == 0:
                 option.font = self._look.font(self._look.sizes.body, Weight.SEMIBOLD)
             super()._write(painter, option, index)
+
+    def _write_reason(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """In one line, or in two of smaller letters where one does not hold it."""
+        rect: QRect = option.rect
+        room = rect.adjusted(self._padding, 0, -self._padding, 0)
+        text = str(index.data())
+        if QFontMetrics(option.font).horizontalAdvance(text) <= room.width():
+            super()._write(painter, option, index)
+            return
+        painter.setFont(self._look.font(self._look.sizes.small))
+        painter.setPen(index.data(Role.ForegroundRole))
+        flags = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft) | int(
+            Qt.TextFlag.TextWordWrap
+        )
+        painter.drawText(room, flags, text)
 
 
 class SquadTable(RowsTable):
