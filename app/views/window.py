@@ -4,9 +4,9 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QIcon, QKeyEvent, QKeySequence, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
+from PySide6.QtWidgets import QMainWindow, QMessageBox, QWidget
 
 from app.domain.errors import PacewrightError
 from app.domain.plan import WrittenPlan
@@ -21,29 +21,19 @@ from app.views.home.page import HomePage
 from app.views.homing import Homing
 from app.views.house import House, Wish
 from app.views.leading import Leading
+from app.views.pages import Pages
 from app.views.remembered import Remembered
 from app.views.reviewing import Reviewing
 from app.views.rooms import Room, Rooms, as_widget
+from app.views.surroundings import Surroundings
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
 from app.views.unfinished import GONE, Unfinished
 from app.views.worker import RecordKeeper
 
 REBUILD_AFTER_MS = 120
-LEAST_WINDOW = QSize(480, 320)
 SKIPPED = message("Skipped for today. What you wrote is kept for your practitioner.")
 UNWRITTEN = message("Part of what was done is not in the record yet. Try again, or leave without it.")
-
-
-class Pages(QStackedWidget):
-    """The pages on top of each other. None of them makes the window larger: what has no room is scrolled.
-
-    Letters grow with the window, so that a window that grew with its letters would never stop.
-    """
-
-    def minimumSizeHint(self) -> QSize:
-        """The same whatever the pages ask for."""
-        return LEAST_WINDOW
 
 
 class Window(QMainWindow):
@@ -81,6 +71,7 @@ class Window(QMainWindow):
         self._reviewing = Reviewing(house, self._keeper, self._go_home)
         self._leading.under_way.connect(self._asking.close)
         self._page: AthletePage | BeforePage | None = None
+        self._surroundings = Surroundings(house, self._keeper, self._tell_next)
         self._rooms = Rooms(house, self._keeper, self._appearance, self)
         self._room: Room | None = None
         self._pages = Pages()
@@ -153,6 +144,7 @@ class Window(QMainWindow):
 
     def _show_session(self) -> None:
         if self._leading.session is not None:
+            self._surroundings.look_ahead(self._leading.athlete)
             if self._leading.fresh and self._appearance.settings.ask_before:
                 self._asking.open(self._leading.athlete)
             self._page = self._build_page(self._leading.session)
@@ -378,7 +370,11 @@ class Window(QMainWindow):
     def _around(self) -> Around:
         back = self._ask_again if self._leading.fresh else None
         pressed, self._key_led_on = self._key_led_on, False
-        return Around(make_trial=self._house.trial, back=back, key_just_pressed=pressed)
+        return self._surroundings.around(back, key_just_pressed=pressed)
+
+    def _tell_next(self, when: str) -> None:
+        if isinstance(self._page, AthletePage):
+            self._page.show_next_session(when)
 
     def _drop(self, page: QWidget) -> None:
         if isinstance(page, AthletePage):

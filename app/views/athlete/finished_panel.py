@@ -51,8 +51,7 @@ class FinishedPanel(QWidget):
         self._title = label(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
         self._table = DoneTable(look)
         self._next = label(look, wrap=True, pixels=look.sizes.heading, weight=Weight.SEMIBOLD)
-        say(self._next, tr("Next session: {when}").format(when=next_session) if next_session else "")
-        self._next.setVisible(bool(next_session))
+        self.show_next(next_session or "")
         self._effort = Scale(look, tr("How hard was the session?"), EFFORT_WORDS)
         self._effort.answered.connect(lambda value: act(RateSession(value)))
         self._note = NoteLine(look, tr("Note about this session"))
@@ -73,6 +72,11 @@ class FinishedPanel(QWidget):
     def open_note(self) -> None:
         """Let a note about the session be written."""
         self._note.open()
+
+    def show_next(self, when: str) -> None:
+        """Say when the next session is, or nothing where nobody knows."""
+        say(self._next, tr("Next session: {when}").format(when=when) if when else "")
+        self._next.setVisible(bool(when))
 
     def answer_number(self, number: int) -> None:
         """Answer the question that is being asked with a number key."""

@@ -148,6 +148,10 @@ class AthletePage(QWidget):
         self._paused.take_focus()
         self._ask_for_onset(shown)
 
+    def show_next_session(self, when: str) -> None:
+        """Say when the athlete trains next, on the last panel."""
+        self._finished.show_next(when)
+
     def show_trouble(self, sentence: str) -> None:
         """Say in words that something outside the session went wrong, until told ""; the session goes on."""
         self._trouble = sentence

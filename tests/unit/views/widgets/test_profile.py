@@ -2,6 +2,7 @@
 
 import pytest
 from PySide6.QtGui import QPaintEvent
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from app.domain.plan import Exercise
@@ -32,7 +33,7 @@ def profile(qtbot: QtBot) -> CountedProfile:
     with qtbot.waitExposed(view):
         view.show()
     view.show_moment(-3_000)
-    qtbot.wait(1)
+    QApplication.processEvents()
     return view
 
 
@@ -41,7 +42,7 @@ def paints(view: CountedProfile, qtbot: QtBot, *moments: float) -> int:
     before = view.painted
     for moment in moments:
         view.show_moment(moment)
-        qtbot.wait(1)
+        QApplication.processEvents()
     return view.painted - before
 
 
