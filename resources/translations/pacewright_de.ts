@@ -1457,7 +1457,7 @@
     </message>
     <message>
         <source>Your pace</source>
-        <translation>Dein Tempo</translation>
+        <translation>Frei</translation>
     </message>
     <message>
         <source>Work</source>
@@ -2959,8 +2959,8 @@
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <source>See who is here</source>
-        <translation>Sehen, wer da ist</translation>
+        <source>See who is here  (Enter)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Outcome</source>
@@ -4517,6 +4517,14 @@
     <message>
         <source>Group</source>
         <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>{day}, {plan}</source>
+        <translation>{day}, {plan}</translation>
+    </message>
+    <message>
+        <source>{day}, {time}, {plan}</source>
+        <translation>{day}, {time}, {plan}</translation>
     </message>
 </context>
 </TS>

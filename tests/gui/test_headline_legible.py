@@ -70,7 +70,7 @@ def seen(request: pytest.FixtureRequest, qtbot: QtBot, monkeypatch: pytest.Monke
 
 
 def working(side: str, phase: str, seconds: str = "3", count: str = "12") -> Headline:
-    return Headline(Side.LEFT, side, phase, seconds, count, tr("of {m}").format(m="12"), "#FFFFFF")
+    return Headline(Side.LEFT, side, phase, seconds, count, tr("of {n}").format(n="12"), "#FFFFFF")
 
 
 @pytest.mark.parametrize("language", ["en", "de"])

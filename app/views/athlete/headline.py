@@ -17,9 +17,10 @@ MOST_OF_WINDOW = 0.3
 LEADING = 0.95
 LEAST_SHRUNK = LEAST_ARCMIN / GLANCE_ARCMIN
 """A long word for the phase gets letters this much smaller at most; what is too long then is cut."""
-SQUEEZES = (0.0, 0.5, 1.0)
+SQUEEZES = (0.0, 0.25, 0.5, 0.75, 1.0)
 """How far the count and the gaps give way, in turn, before side and phase do."""
-MOST_SQUEEZED = 0.65
+MOST_SQUEEZED, SMALL_SQUEEZED = 0.8, 0.3
+"""Shares by which gaps, and seconds with the small words, give way at most."""
 BAR = 0.012
 
 
@@ -136,7 +137,8 @@ class HeadlineView(QWidget):
             font = look.font(pixels * fit.word, Weight.BOLD)
             parts.append((phase_text, font, shown.colour, fit.gap(0.42)))
         if shown.seconds_text:
-            parts.append((shown.seconds_text, look.font(pixels, Weight.LIGHT), shown.colour, fit.gap(0.3)))
+            font = look.font(fit.small(pixels), Weight.LIGHT)
+            parts.append((shown.seconds_text, font, shown.colour, fit.gap(0.3)))
         return parts
 
     def _right_parts(self, fit: "Fit") -> list[Part]:
@@ -146,7 +148,7 @@ class HeadlineView(QWidget):
             font = look.font(fit.count_px, Weight.BOLD)
             parts.append((shown.count_text, font, look.scheme.ink, fit.gap(0.2)))
         if shown.of_text:
-            font = look.font(fit.pixels * OF_RATIO, Weight.REGULAR)
+            font = look.font(fit.small(fit.pixels * OF_RATIO), Weight.REGULAR)
             parts.append((shown.of_text, font, look.scheme.quiet, fit.gap(0.2)))
         return parts
 
@@ -198,6 +200,10 @@ class Fit:
     def count_px(self) -> float:
         """Font size of the count; squeezed, it is as large as the side."""
         return self.pixels * (COUNT_RATIO - (COUNT_RATIO - 1.0) * self.squeeze)
+
+    def small(self, pixels: float) -> float:
+        """Font size of what may be smaller where there is no room: seconds, and of how many the count is."""
+        return pixels * (1.0 - SMALL_SQUEEZED * self.squeeze)
 
     def gap(self, ratio: float) -> float:
         """Room after a part, as a ratio of the font size."""
