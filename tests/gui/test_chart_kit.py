@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -60,6 +61,13 @@ def test_dots_and_intervals_stand_at_what_is_known_and_a_gap_has_its_word(shown:
     assert list(interval.opts["y0"]) == pytest.approx([0.5, 0.8])
     (gap,) = [item for item in shown.card.chart._gaps if item.isVisible()]
     assert (gap.toPlainText(), gap.pos().x()) == ("off", 1.5)
+
+
+def test_what_is_still_to_come_is_no_gap(shown: Shown) -> None:
+    shown.card.show_data(replace(chart_data.weeks(0.6, None, 0.9, None), gaps_up_to=3))
+    named = [item.pos().x() for item in shown.card.chart._gaps if item.isVisible()]
+    assert named == [1.0]
+    assert shown.card.chart.place == 2
 
 
 def test_lines_break_where_a_value_is_unknown(shown: Shown) -> None:

@@ -234,6 +234,15 @@ def test_presentation_hides_pain_notes_and_the_names_of_others(room: Room) -> No
     assert NOTE in room.texts()
 
 
+def test_why_tells_nothing_of_pain_in_presentation(room: Room) -> None:
+    room.press(KEY.Key_W)
+    assert "Highest pain" in room.widget.why.text()
+    room.press(KEY.Key_Escape, KEY.Key_F8, KEY.Key_W)
+    assert room.widget.why.isVisible()
+    assert "Rep adherence" in room.widget.why.text()
+    assert "pain" not in room.widget.why.text().lower()
+
+
 def test_what_was_asked_for_with_pain_is_not_shown_once_presentation_began(room: Room) -> None:
     room.open("Hugo")
     with_pain = room.widget.athlete.board.view

@@ -53,6 +53,19 @@ def test_a_week_off_is_a_gap_and_no_nought() -> None:
     assert 0.0 not in series.values
 
 
+def test_the_week_that_is_not_over_is_no_gap_yet() -> None:
+    whole = season()
+    data = reps_chart(whole, times_of(whole)).data
+    assert data.all_series[0].values[-1] is None
+    assert data.gaps_up_to == len(data.labels) - 1
+
+
+def test_a_week_of_rest_days_and_one_unknown_session_is_a_dash_and_no_nought() -> None:
+    found = record(sessions=(session(MONDAY, rpe=None),))
+    whole, known = load_charts(found, times_of(found))[0].data.all_series
+    assert (whole.values, known.values, whole.unknown) == ((None,), (None,), (0,))
+
+
 def test_excused_sessions_are_said_and_not_counted() -> None:
     days = [MONDAY + timedelta(days=number) for number in range(3)]
     states = (DueState.DONE, DueState.EXCUSED, DueState.MISSED)

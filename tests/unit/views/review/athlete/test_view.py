@@ -1,8 +1,9 @@
 """What the page of an athlete holds before it is shown."""
 
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 
 from app.analysis.athlete_figures import athlete_figures
+from app.domain.keeping import Note
 from app.domain.plan import Side
 from app.views.review.athlete.view import ORDER, athlete_view, head_figures, own_errors
 from app.views.review.figure_words import PAINFUL
@@ -33,7 +34,9 @@ def test_a_later_unknown_week_does_not_hide_the_last_known_one() -> None:
 
 
 def test_without_pain_neither_pain_nor_notes_are_worked_out() -> None:
-    view = athlete_view(season(), pain=False)
+    note = Note("note", "Hugo", "Hurts.", "Coach", datetime(2026, 11, 18, tzinfo=UTC), "UTC")
+    assert athlete_view(season(), (note,)).notes == (note,)
+    view = athlete_view(season(), (note,), pain=False)
     assert "Highest pain" not in [figure.name for figure in view.head]
     assert not any(
         figure.name in PAINFUL for charted in view.charts for why in charted.whys for figure in why
