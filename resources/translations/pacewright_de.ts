@@ -1023,8 +1023,72 @@
         <translation>Pause, noch {time}</translation>
     </message>
     <message>
+        <source>sits out: why?</source>
+        <translation>setzt aus: warum?</translation>
+    </message>
+    <message>
+        <source>leaves for good: L once more</source>
+        <translation>geht ganz: noch einmal L</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>is not here</source>
+        <translation>ist nicht da</translation>
+    </message>
+    <message>
+        <source>this rep is not done</source>
+        <translation>diese Wiederholung ist nicht gemacht</translation>
+    </message>
+    <message>
+        <source>no rep is under way</source>
+        <translation>keine Wiederholung läuft</translation>
+    </message>
+    <message>
+        <source>marked already, or nothing to mark</source>
+        <translation>schon vermerkt, oder nichts zu vermerken</translation>
+    </message>
+    <message>
+        <source>is here</source>
+        <translation>ist da</translation>
+    </message>
+    <message>
+        <source>joins with the next bout</source>
+        <translation>kommt mit dem nächsten Durchgang dazu</translation>
+    </message>
+    <message>
+        <source>cannot join any more</source>
+        <translation>kann nicht mehr dazukommen</translation>
+    </message>
+    <message>
+        <source>is here already</source>
+        <translation>ist schon da</translation>
+    </message>
+    <message>
+        <source>{counted}, came late</source>
+        <translation>{counted}, kam später</translation>
+    </message>
+    <message>
+        <source>{counted}, cut short</source>
+        <translation>{counted}, unterbrochen</translation>
+    </message>
+    <message>
+        <source>{counted}, partly</source>
+        <translation>{counted}, zum Teil</translation>
+    </message>
+    <message>
         <source>{n} of {m}: {bout}</source>
         <translation>{n} von {m}: {bout}</translation>
+    </message>
+    <message>
+        <source>Enter leaves, and ends the session for everybody. Any other key goes on.</source>
+        <translation>Enter verlässt und beendet die Einheit für alle. Jede andere Taste macht weiter.</translation>
+    </message>
+    <message>
+        <source>L once more: {name} leaves for good. Any other key goes on.</source>
+        <translation>Noch einmal L: {name} geht ganz. Jede andere Taste macht weiter.</translation>
     </message>
     <message>
         <source>S once more ends the session for everybody. Any other key goes on.</source>
@@ -1039,11 +1103,11 @@
         <translation>{name} setzt bei dieser Übung aus. Warum?   {reasons}</translation>
     </message>
     <message>
-        <source>Somebody&apos;s key, then Enter: here or not.   / finds a name.   Space begins.</source>
+        <source>Somebody's key, then Enter: here or not.   / finds a name.   Space begins.</source>
         <translation>Taste einer Person, dann Enter: da oder nicht.   / sucht einen Namen.   Leertaste beginnt.</translation>
     </message>
     <message>
-        <source>Somebody&apos;s key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
+        <source>Somebody's key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
         <translation>Taste einer Person, dann: F Fehler, M nicht gemacht, O setzt aus, L geht, Y Notiz.   Leertaste hält an.</translation>
     </message>
     <message>
@@ -1743,7 +1807,7 @@
         <translation>was hier am besten spielt</translation>
     </message>
     <message>
-        <source>simpleaudio: the system&apos;s own output</source>
+        <source>simpleaudio: the system's own output</source>
         <translation>simpleaudio: der Ausgang des Systems</translation>
     </message>
     <message>
@@ -1767,7 +1831,7 @@
         <translation>nichts: nur Töne führen</translation>
     </message>
     <message>
-        <source>the system&apos;s default</source>
+        <source>the system's default</source>
         <translation>der des Systems</translation>
     </message>
     <message>
@@ -1795,7 +1859,7 @@
         <translation>Der Ton von {speaker} gilt als {ms} ms verspätet, und das Bild wartet auf ihn.</translation>
     </message>
     <message>
-        <source>That session cannot be led on: its plan or the athlete&apos;s numbers have changed since. Everything done is kept; lay it down, and begin a new one.</source>
+        <source>That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is kept; lay it down, and begin a new one.</source>
         <translation>Diese Einheit lässt sich nicht weiterführen: Ihr Plan oder die Werte der Person haben sich seither geändert. Alles Getane ist aufgehoben; lege sie ab und beginne eine neue.</translation>
     </message>
     <message numerus="yes">
@@ -1830,10 +1894,6 @@
         <translation>Hallenbild</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Verlassen</translation>
-    </message>
-    <message>
         <source>Begin, pause, go on  (Space)</source>
         <translation>Beginnen, anhalten, weiter  (Leertaste)</translation>
     </message>
@@ -1846,8 +1906,24 @@
         <translation>Notiz zu {name}, Enter behält sie</translation>
     </message>
     <message>
-        <source>Noted of {name}.</source>
-        <translation>Zu {name} notiert.</translation>
+        <source>Leave  (Esc)</source>
+        <translation>Verlassen  (Esc)</translation>
+    </message>
+    <message>
+        <source>Done  (Esc)</source>
+        <translation>Fertig  (Esc)</translation>
+    </message>
+    <message>
+        <source>their tempo is heard</source>
+        <translation>ihr Tempo ist zu hören</translation>
+    </message>
+    <message>
+        <source>their tempo is not heard</source>
+        <translation>ihr Tempo ist nicht zu hören</translation>
+    </message>
+    <message>
+        <source>noted</source>
+        <translation>notiert</translation>
     </message>
     <message>
         <source>Find a name</source>
@@ -2960,7 +3036,7 @@
     </message>
     <message>
         <source>See who is here  (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen, wer da ist  (Enter)</translation>
     </message>
     <message>
         <source>Outcome</source>
@@ -3133,6 +3209,10 @@
     <message>
         <source>How hard was it, and what hurt?</source>
         <translation>Wie anstrengend war es, und was tat weh?</translation>
+    </message>
+    <message>
+        <source>Not here: {names}</source>
+        <translation>Nicht da: {names}</translation>
     </message>
     <message>
         <source>Now</source>
@@ -3347,7 +3427,7 @@
         <translation>Zeit unter Spannung, nominell</translation>
     </message>
     <message>
-        <source>reps done x the sum of a rep&apos;s phases; an explosive phase by convention</source>
+        <source>reps done x the sum of a rep's phases; an explosive phase by convention</source>
         <translation>ausgeführte Wiederholungen x Summe der Phasen; eine explosive Phase nach Vereinbarung</translation>
     </message>
     <message>
@@ -4525,6 +4605,134 @@
     <message>
         <source>{day}, {time}, {plan}</source>
         <translation>{day}, {time}, {plan}</translation>
+    </message>
+    <message>
+        <source>digit or letter, ↑ ↓</source>
+        <translation>Ziffer oder Buchstabe, ↑ ↓</translation>
+    </message>
+    <message>
+        <source>choose somebody; then one of these:</source>
+        <translation>jemanden wählen; dann eines davon:</translation>
+    </message>
+    <message>
+        <source>1 to 9</source>
+        <translation>1 bis 9</translation>
+    </message>
+    <message>
+        <source>… the fault with that number</source>
+        <translation>… der Fehler mit dieser Zahl</translation>
+    </message>
+    <message>
+        <source>F, M</source>
+        <translation>F, M</translation>
+    </message>
+    <message>
+        <source>… a fault without a name, a missed rep</source>
+        <translation>… ein Fehler ohne Namen, eine nicht gemachte Wiederholung</translation>
+    </message>
+    <message>
+        <source>O, Y</source>
+        <translation>O, Y</translation>
+    </message>
+    <message>
+        <source>… sits out the exercise, a note</source>
+        <translation>… setzt bei der Übung aus, eine Notiz</translation>
+    </message>
+    <message>
+        <source>Enter, L</source>
+        <translation>Enter, L</translation>
+    </message>
+    <message>
+        <source>… is here, leaves for good (L twice)</source>
+        <translation>… ist da, geht ganz (zweimal L)</translation>
+    </message>
+    <message>
+        <source>H</source>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>… at stations: their tempo is heard, or no longer</source>
+        <translation>… an Stationen: ihr Tempo ist zu hören oder nicht mehr</translation>
+    </message>
+    <message>
+        <source>/</source>
+        <translation>/</translation>
+    </message>
+    <message>
+        <source>find a name, before the session</source>
+        <translation>einen Namen suchen, vor der Einheit</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>one rep for all, at one's own pace</source>
+        <translation>eine Wiederholung für alle, im eigenen Tempo</translation>
+    </message>
+    <message>
+        <source>T, N</source>
+        <translation>T, N</translation>
+    </message>
+    <message>
+        <source>15 s more rest, begin now</source>
+        <translation>15 s mehr Pause, jetzt beginnen</translation>
+    </message>
+    <message>
+        <source>E, A</source>
+        <translation>E, A</translation>
+    </message>
+    <message>
+        <source>end this bout, do it again</source>
+        <translation>diesen Durchgang beenden, noch einmal machen</translation>
+    </message>
+    <message>
+        <source>K</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>leave out this exercise for all; at stations, this window</source>
+        <translation>diese Übung für alle auslassen; an Stationen dieses Fenster</translation>
+    </message>
+    <message>
+        <source>←, →</source>
+        <translation>←, →</translation>
+    </message>
+    <message>
+        <source>back, on: by a bout or a window</source>
+        <translation>zurück, weiter: um einen Durchgang oder ein Fenster</translation>
+    </message>
+    <message>
+        <source>+, -, V</source>
+        <translation>+, -, V</translation>
+    </message>
+    <message>
+        <source>louder, softer, sound off or on</source>
+        <translation>lauter, leiser, Ton aus oder an</translation>
+    </message>
+    <message>
+        <source>S twice</source>
+        <translation>zweimal S</translation>
+    </message>
+    <message>
+        <source>stop for everybody</source>
+        <translation>für alle aufhören</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>gym screen</source>
+        <translation>Hallenbild</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>out of a choice; out of the session, which is asked</source>
+        <translation>aus einer Wahl; aus der Einheit, es wird gefragt</translation>
     </message>
 </context>
 </TS>
