@@ -7,8 +7,9 @@ from itertools import combinations
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPixmap
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.planfile.screen_settings import ScreenSettings
@@ -184,3 +185,18 @@ def test_words_that_do_not_stand_out_are_found(crowd: QWidget) -> None:
     label.setStyleSheet("color: #bbbbbb; background: #ffffff")
     placed(label, crowd, 10, 10, 200, 40)
     assert faint(crowd, crowd.grab()) == ["grey on white: #bbbbbb on #ffffff"]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("text", TEXTS)
+@pytest.mark.parametrize("name", ["work", "home"])
+def test_the_keys_fit_into_the_window(name: str, text: int, language: str, qtbot: QtBot) -> None:
+    with opened(name, Shown(1366, 768, ScreenSettings(text=text, language=language))) as page:
+        qtbot.keyClick(page, Qt.Key.Key_F1)
+        (keys,) = [each for each in page.findChildren(QDialog) if each.isVisible()]
+        QApplication.processEvents()
+        assert keys.width() <= page.window().width()
+        assert keys.height() <= page.window().height()
+        assert misfits(keys) == []
+        assert nameless(keys) == []
+        keys.close()

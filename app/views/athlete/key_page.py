@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QGridLayout,
-    QHBoxLayout,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -22,6 +21,7 @@ from app.views.athlete.pedal import learnable, name_of
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
+from app.views.widgets.flow import FlowLayout
 from app.views.widgets.plain import label, quiet_button, say, scrolling
 
 Learn = Callable[[PedalKeys], object]
@@ -51,7 +51,8 @@ class KeyPage(QDialog):
         grid.setVerticalSpacing(round(look.sizes.body * 0.15))
         for row, (key, what) in enumerate(self._rows()):
             grid.addWidget(label(look, key, weight=Weight.SEMIBOLD), row, 0)
-            grid.addWidget(label(look, what), row, 1)
+            grid.addWidget(label(look, what, wrap=look.text > 1.0), row, 1)
+        grid.setColumnStretch(1, 1)
         scroll = scrolling(inside, tr("Keys"))
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         outer.addWidget(scroll, 1)
@@ -71,6 +72,9 @@ class KeyPage(QDialog):
         """Be as large as what is shown, within the window."""
         wanted = inside.sizeHint()
         room = parent.window().size() * MOST_OF_WINDOW
+        if self._look.text > 1.0:
+            self.resize(room)
+            return
         foot = 3 * edge + round(self._look.sizes.body * 3)
         self.resize(min(max(wanted.width() + 3 * edge, self.minimumSizeHint().width()), room.width()), 0)
         self.resize(self.width(), min(wanted.height() + foot, room.height()))
@@ -86,8 +90,8 @@ class KeyPage(QDialog):
             rows.append((", ".join(self._pedals.pause), tr("pedal: pause, go on")))
         return rows
 
-    def _teaching(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _teaching(self) -> FlowLayout:
+        row = FlowLayout(None, self._look.sizes.body // 2)
         for words, pause in ((tr("Teach a pedal to count"), False), (tr("Teach a pedal to pause"), True)):
             row.addWidget(quiet_button(self._look, words, partial(self._teach, pause=pause)))
         one = QCheckBox(tr("One pedal: short counts, long pauses"))
@@ -100,7 +104,6 @@ class KeyPage(QDialog):
         row.addWidget(one)
         if self._pedals.count or self._pedals.pause:
             row.addWidget(quiet_button(self._look, tr("Forget the pedals"), self._forget))
-        row.addStretch(1)
         return row
 
     def _teach(self, *, pause: bool) -> None:

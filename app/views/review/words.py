@@ -15,8 +15,6 @@ from app.views.translation import tr
 DASH = "–"
 DOT = " · "
 THIN = "\u202f"
-DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def whole(value: float | None) -> str:
@@ -32,11 +30,6 @@ def percent(share: float | None) -> str:
     if 0.0 < share < 1.0:
         nearest = min(max(nearest, 1), 99)
     return f"{nearest}{THIN}%"
-
-
-def count(number: int, one: str, many: str) -> str:
-    """A number with its noun."""
-    return f"{whole(number)} {one if number == 1 else many}"
 
 
 def of(done: int, asked: int) -> str:
