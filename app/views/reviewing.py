@@ -54,7 +54,7 @@ class Reviewing:
             self._room.refresh()
 
     def renew(self, look: Look, window: QWidget, show: Callable[[QWidget], object]) -> None:
-        """Let the review go; while it is seen, have one in another look shown in its place."""
+        """Let the review go; while it is seen, have one in another look shown, on the same page."""
         frame, room = self.frame, self._room
         self.frame = self._room = None
         if frame is None or room is None:
@@ -62,12 +62,18 @@ class Reviewing:
         seen = frame.isVisible()
         room.close_charts()
         if seen:
-            self._show(look, window, show, presenting=room.presenting)
+            self._show(look, window, show, presenting=room.presenting, like=room)
         frame.setParent(None)
         frame.deleteLater()
 
     def _show(
-        self, look: Look, window: QWidget, show: Callable[[QWidget], object], *, presenting: bool
+        self,
+        look: Look,
+        window: QWidget,
+        show: Callable[[QWidget], object],
+        *,
+        presenting: bool,
+        like: "ReviewRoom | None" = None,
     ) -> None:
         from app.views.review.room import Asks, ReviewRoom
 
@@ -88,6 +94,8 @@ class Reviewing:
             self.frame.setAutoFillBackground(True)
             self.frame.setFocusProxy(room)
         show(self.frame)
+        if like is not None and self._room is not None:
+            self._room.follow(like)
 
     def _ask_squad(self) -> None:
         from app.views.review.questions import read_squad

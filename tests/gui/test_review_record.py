@@ -99,3 +99,14 @@ def test_all_there_is_reaches_back_to_the_first_day(rig: Rig, qtbot: QtBot) -> N
     choice.activated.emit(3)
     qtbot.waitUntil(lambda: bool(room.athlete.board.view and room.athlete.board.view.runs), timeout=5_000)
     assert room.athlete.board.view.charts[0].data.unit == "month"
+
+
+def test_another_look_shows_the_same_page_again(rig: Rig, qtbot: QtBot) -> None:
+    room = entered(rig, qtbot)
+    room.open_athlete("Hugo")
+    qtbot.waitUntil(lambda: room.athlete.board.view is not None, timeout=5_000)
+    rig.window._renew()
+    anew = rig.window.findChildren(ReviewRoom)[-1]
+    assert anew is not room
+    qtbot.waitUntil(lambda: anew.athlete.board.view is not None, timeout=5_000)
+    assert (anew.place, anew.athlete.athlete) == (Place.ATHLETE, "Hugo")

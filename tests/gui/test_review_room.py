@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from app.views.review.athlete.spans import Span
+from app.views.review.athlete.spans import Span, Stretch
 from app.views.review.room import Place
 from app.views.review.squad.page import NOBODY
 from tests.reviewing import NOTE, Room
@@ -250,6 +250,20 @@ def test_what_was_asked_for_with_pain_is_not_shown_once_presentation_began(room:
     room.widget.present(on=True)
     room.widget.show_athlete(with_pain)
     assert room.widget.athlete.board.view is not with_pain
+
+
+def test_another_room_follows_to_the_same_page_over_the_same_time(qtbot: QtBot, room: Room) -> None:
+    room.widget.athlete.range.show_stretch(Stretch(Span.DATES, date(2026, 9, 1), date(2026, 10, 1)))
+    room.open("Hugo")
+    room.widget.open_run("run-1")
+    other = Room(qtbot)
+    other.widget.follow(room.widget)
+    assert other.widget.place is Place.RUN
+    assert other.runs == ["run-1"]
+    assert other.stretches[-1].days(date(2026, 11, 23), None) == (date(2026, 9, 1), date(2026, 10, 1))
+    other.press(KEY.Key_Escape)
+    assert other.widget.athlete.athlete == "Hugo"
+    other.close()
 
 
 def test_the_actions_beside_the_range_are_given_the_athlete(room: Room, qtbot: QtBot) -> None:

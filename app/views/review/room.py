@@ -128,6 +128,17 @@ class ReviewRoom(QWidget):
         """Go to the list of all sessions."""
         self._go(Place.SESSIONS)
 
+    def follow(self, other: "ReviewRoom") -> None:
+        """Go where another room stands, the way it went there."""
+        self.athlete.range.show_stretch(other.athlete.range.stretch)
+        for place in other._trail[1:]:  # noqa: SLF001 - its own kind
+            if place is Place.ATHLETE:
+                self.open_athlete(other.athlete.athlete)
+            elif place is Place.SESSIONS:
+                self.open_sessions()
+            elif other.run.view is not None:
+                self.open_run(other.run.view.header.run_id)
+
     def go_back(self) -> None:
         """Close the answer to why, else go back a page, else leave."""
         if self.why.isVisible():
@@ -179,7 +190,8 @@ class ReviewRoom(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """Ask for what is seen as it is now."""
         super().showEvent(event)
-        self.refresh()
+        if not event.spontaneous():
+            self.refresh()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Let go of the drawings."""

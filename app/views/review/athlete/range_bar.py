@@ -48,6 +48,9 @@ class RangeBar(QWidget):
     def show_stretch(self, stretch: Stretch) -> None:
         """Show a choice without saying that it was made."""
         self.choice.setCurrentIndex(list(Span).index(stretch.span))
+        for field, day in ((self.first, stretch.first), (self.last, stretch.last)):
+            if day is not None:
+                field.setDate(QDate(day.year, day.month, day.day))
         self._show_dates()
 
     def show_days(self, first: date, last: date) -> None:
