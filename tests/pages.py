@@ -32,6 +32,7 @@ from app.views.home.people import Trainee
 from app.views.home.plans import OfferedPlan, figures_of
 from app.views.home.state import HomeState, Offer
 from app.views.lettering import load_fonts
+from app.views.pages import Pages
 from app.views.review.athlete.view import athlete_view
 from app.views.review.page import ReviewPage
 from app.views.review.room import Asks, ReviewRoom
@@ -41,7 +42,6 @@ from app.views.sound.page import SoundPage
 from app.views.theme import palette
 from app.views.translation import tr
 from app.views.widgets.plain import scrolling
-from app.views.window import Pages
 from tests.fakes import HandClock, RecordingSpeaker
 from tests.planned import compiled, own_pace
 from tests.reviewing import run_view
