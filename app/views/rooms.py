@@ -53,6 +53,7 @@ class Rooms:
 
         looks = (self._appearance.training, self._appearance.gym)
         room = GroupRoom(self._house, self._keeper, looks, self._within)
+        self._appearance.changed.connect(room.renew)
         try:
             if wish is not None:
                 room.begin(*wish)

@@ -1103,11 +1103,11 @@
         <translation>{name} setzt bei dieser Übung aus. Warum?   {reasons}</translation>
     </message>
     <message>
-        <source>Somebody's key, then Enter: here or not.   / finds a name.   Space begins.</source>
+        <source>Somebody&apos;s key, then Enter: here or not.   / finds a name.   Space begins.</source>
         <translation>Taste einer Person, dann Enter: da oder nicht.   / sucht einen Namen.   Leertaste beginnt.</translation>
     </message>
     <message>
-        <source>Somebody's key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
+        <source>Somebody&apos;s key, then: F a fault, M a missed rep, O sits out, L leaves, Y a note.   Space pauses.</source>
         <translation>Taste einer Person, dann: F Fehler, M nicht gemacht, O setzt aus, L geht, Y Notiz.   Leertaste hält an.</translation>
     </message>
     <message>
@@ -1807,7 +1807,7 @@
         <translation>was hier am besten spielt</translation>
     </message>
     <message>
-        <source>simpleaudio: the system's own output</source>
+        <source>simpleaudio: the system&apos;s own output</source>
         <translation>simpleaudio: der Ausgang des Systems</translation>
     </message>
     <message>
@@ -1831,7 +1831,7 @@
         <translation>nichts: nur Töne führen</translation>
     </message>
     <message>
-        <source>the system's default</source>
+        <source>the system&apos;s default</source>
         <translation>der des Systems</translation>
     </message>
     <message>
@@ -1859,7 +1859,7 @@
         <translation>Der Ton von {speaker} gilt als {ms} ms verspätet, und das Bild wartet auf ihn.</translation>
     </message>
     <message>
-        <source>That session cannot be led on: its plan or the athlete's numbers have changed since. Everything done is kept; lay it down, and begin a new one.</source>
+        <source>That session cannot be led on: its plan or the athlete&apos;s numbers have changed since. Everything done is kept; lay it down, and begin a new one.</source>
         <translation>Diese Einheit lässt sich nicht weiterführen: Ihr Plan oder die Werte der Person haben sich seither geändert. Alles Getane ist aufgehoben; lege sie ab und beginne eine neue.</translation>
     </message>
     <message numerus="yes">
@@ -1908,10 +1908,6 @@
     <message>
         <source>Leave  (Esc)</source>
         <translation>Verlassen  (Esc)</translation>
-    </message>
-    <message>
-        <source>Done  (Esc)</source>
-        <translation>Fertig  (Esc)</translation>
     </message>
     <message>
         <source>their tempo is heard</source>
@@ -3035,8 +3031,8 @@
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <source>See who is here  (Enter)</source>
-        <translation>Sehen, wer da ist  (Enter)</translation>
+        <source>See who is here</source>
+        <translation>Nachsehen, wer da ist</translation>
     </message>
     <message>
         <source>Outcome</source>
@@ -3427,7 +3423,7 @@
         <translation>Zeit unter Spannung, nominell</translation>
     </message>
     <message>
-        <source>reps done x the sum of a rep's phases; an explosive phase by convention</source>
+        <source>reps done x the sum of a rep&apos;s phases; an explosive phase by convention</source>
         <translation>ausgeführte Wiederholungen x Summe der Phasen; eine explosive Phase nach Vereinbarung</translation>
     </message>
     <message>
@@ -4667,7 +4663,7 @@
         <translation>Enter</translation>
     </message>
     <message>
-        <source>one rep for all, at one's own pace</source>
+        <source>one rep for all, at one&apos;s own pace</source>
         <translation>eine Wiederholung für alle, im eigenen Tempo</translation>
     </message>
     <message>

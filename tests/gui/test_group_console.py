@@ -126,7 +126,7 @@ def test_one_and_nought_struck_quickly_are_ten(qtbot: QtBot) -> None:
 def test_somebody_late_joins_with_the_next_bout_and_somebody_early_leaves(qtbot: QtBot) -> None:
     coach = Coach(qtbot, count=3)
     coach.type("3").press(Qt.Key.Key_Return).type(" ").wait(5_000)
-    coach.type("3").press(Qt.Key.Key_Return).wait(18_000).type("1l").to_the_end()
+    coach.type("3").press(Qt.Key.Key_Return).wait(18_000).type("1ll").to_the_end()
     late, early = coach.hall.written[2], coach.hall.written[0]
     assert [record.bout for record in fold_run(late)] == [1, 2]
     assert isinstance(early[-1], RunEnded)

@@ -18,7 +18,8 @@ from app.views.group.after_form import QUESTIONS, AfterForm, Answer, Question
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
-from app.views.widgets.plain import label
+from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.plain import label, say
 
 UNKNOWN = "–"
 
@@ -59,6 +60,7 @@ class AfterGrid(QWidget):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         header.setDefaultSectionSize(round(look.sizes.heading * 8))
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeading | Qt.AlignmentFlag.AlignVCenter)
+        self._missing = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet, lines=2)
         self._table.cellClicked.connect(self._go_to)
         about = tr(
             "A number answers and goes on; 1 and 0 quickly for 10. Enter or ↓ passes over: it stays unknown. "
@@ -68,10 +70,23 @@ class AfterGrid(QWidget):
         layout.addWidget(label(look, tr("How hard was it, and what hurt?"), pixels=look.sizes.title))
         layout.addWidget(label(look, about, colour=look.scheme.quiet, wrap=True))
         layout.addWidget(self._table, 1)
+        layout.addWidget(self._missing)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
-    def show_rows(self, rows: Sequence[Rated]) -> None:
-        """Show these people and what they have said so far."""
+    @property
+    def form(self) -> AfterForm:
+        """Where the next number goes."""
+        return self._form
+
+    def carry_on(self, form: AfterForm) -> None:
+        """Ask on from there; the people are the same."""
+        self._form = form
+        self._paint()
+
+    def show_rows(self, rows: Sequence[Rated], missing: Sequence[str] = ()) -> None:
+        """Show these people and what they have said so far, and name those who never came."""
+        say(self._missing, tr("Not here: {names}").format(names=", ".join(missing)) if missing else "")
+        self._missing.setVisible(bool(missing))
         rows = tuple(rows)
         if rows == self._rows:
             return

@@ -21,8 +21,11 @@ from app.run.intents import (
 from app.run.room_intents import Arrive, Depart, ForOne, GoToSlot, RoomIntent
 from app.run.state import Stand
 
-PEOPLE_KEYS = "1234567890BCDGHIJLOPQRUWXYZ"
-"""Who has which key, in the order of the roster; those beyond are chosen with the arrow keys."""
+PEOPLE_KEYS = "1234567890BCDGIJPQRUWXZHLOY"
+"""Who has which key, in the order of the roster, those that say what is meant of somebody last of all.
+
+Those beyond are chosen with the arrow keys.
+"""
 CHOSEN_FOR_MS = 5_000
 """Somebody chosen by their key is meant by the next key for so long."""
 REASONS = (SkipReason.PAIN, SkipReason.EQUIPMENT, SkipReason.TIME, SkipReason.OTHER)
@@ -35,6 +38,8 @@ class Asked(StrEnum):
     LOUDER = "louder"
     SOFTER = "softer"
     SWITCH = "switch"
+    HEAR = "hear"
+    LEAVE = "leave"
 
 
 class Wait(StrEnum):
@@ -45,6 +50,8 @@ class Wait(StrEnum):
     REASON_FOR_ONE = "reason_for_one"
     REASON_FOR_ALL = "reason_for_all"
     STOP = "stop"
+    LEAVE = "leave"
+    GONE = "gone"
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +102,7 @@ def key_of(member: int) -> str:
     return PEOPLE_KEYS[member] if member < len(PEOPLE_KEYS) else ""
 
 
-def strike(keys: Keys, key: str, moment: Moment, now_ms: int) -> Struck:
+def strike(keys: Keys, key: str, moment: Moment, now_ms: int) -> Struck:  # noqa: PLR0911
     r"""What the keys stand at after one was struck, and what it asks for, if anything.
 
     `key` is a capital letter, a digit, a sign, `\r` for Enter, `\x1b` for Esc, `<` and `>` for the arrows to
@@ -105,7 +112,11 @@ def strike(keys: Keys, key: str, moment: Moment, now_ms: int) -> Struck:
     if key == " ":
         return Keys(), _SPACE.get(moment.stand)
     if key == "\x1b":
-        return Keys(), None
+        return _back(keys, moment, now_ms)
+    if keys.wait is Wait.LEAVE:
+        return Keys(), Asked.LEAVE if key == "\r" else None
+    if keys.wait is Wait.GONE and keys.member is not None:
+        return Keys(), Depart(keys.member) if key == "L" else None
     if keys.wait is Wait.STOP:
         return (Keys(), Stop()) if key == "S" else (Keys(), None)
     if keys.wait in (Wait.REASON_FOR_ONE, Wait.REASON_FOR_ALL):
@@ -115,6 +126,15 @@ def strike(keys: Keys, key: str, moment: Moment, now_ms: int) -> Struck:
         if followed is not None:
             return followed
     return _plain(key, moment, now_ms)
+
+
+def _back(keys: Keys, moment: Moment, now_ms: int) -> Struck:
+    """Esc: out of what was chosen or asked, then out of the session, which is asked while it goes on."""
+    if keys.wait is not Wait.NOTHING and moment.stand is not Stand.ENDED:
+        return Keys(), None
+    if moment.stand in (Stand.RUNNING, Stand.PAUSED):
+        return Keys(Wait.LEAVE, None, now_ms), None
+    return Keys(), Asked.LEAVE
 
 
 def _plain(key: str, moment: Moment, now_ms: int) -> Struck:
@@ -141,8 +161,10 @@ def _action(member: int, key: str, moment: Moment, now_ms: int) -> Struck | None
         return Keys(), ForOne(member, MarkFault(moment.faults[int(key) - 1]))
     if key == "O":
         return Keys(Wait.REASON_FOR_ONE, member, now_ms), None
-    if key == "Y":
-        return Keys(Wait.ACTION, member, now_ms), Asked.NOTE
+    if key in ("Y", "H"):
+        return Keys(Wait.ACTION, member, now_ms), Asked.NOTE if key == "Y" else Asked.HEAR
+    if key == "L" and moment.stand is not Stand.READY:
+        return Keys(Wait.GONE, member, now_ms), None
     intents: dict[str, RoomIntent] = {
         "F": ForOne(member, MarkFault()),
         "M": ForOne(member, MarkMissed()),

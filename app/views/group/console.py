@@ -7,7 +7,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QComboBox,
-    QGridLayout,
     QHBoxLayout,
     QLineEdit,
     QStackedLayout,
@@ -23,8 +22,22 @@ from app.views.athlete.loudness_bar import loudness_words
 from app.views.group.after_form import Answer, Question
 from app.views.group.after_grid import AfterGrid, Rated
 from app.views.group.coach_keys import Asked, Keys, Moment, Wait, strike
-from app.views.group.console_words import here_line, hint, line_of, now_line, place_line
+from app.views.group.console_buttons import steering_buttons
+from app.views.group.console_kept import Kept
+from app.views.group.console_keys import SIGNS, ConsoleKeys
+from app.views.group.console_words import (
+    chosen_line,
+    done_words,
+    following_line,
+    here_line,
+    hint,
+    line_of,
+    now_line,
+    place_line,
+    said_back,
+)
 from app.views.group.names import screen_names
+from app.views.group.now_panel import ECHO_MS, NowPanel
 from app.views.group.people_table import PeopleTable
 from app.views.group.room_session import RoomSession
 from app.views.group.scene import RoomScene, room_scene
@@ -34,16 +47,6 @@ from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
-SIGNS = {
-    Qt.Key.Key_Space: " ",
-    Qt.Key.Key_Return: "\r",
-    Qt.Key.Key_Enter: "\r",
-    Qt.Key.Key_Escape: "\x1b",
-    Qt.Key.Key_Left: "<",
-    Qt.Key.Key_PageUp: "<",
-    Qt.Key.Key_Right: ">",
-    Qt.Key.Key_PageDown: ">",
-}
 MOST_NOTE = 500
 
 
@@ -62,11 +65,11 @@ class Console(QWidget):
         self._look, self._session, self._note = look, session, note
         self._names = screen_names([part.athlete for part in session.session.parts])
         self._keys = Keys()
-        self._notice = self._said = ""
-        self._row = 0
-        self._title = FittedLabel(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
+        self._notice = ""
+        self._echo: tuple[int, str, str] | None = None
+        self._title = FittedLabel(look, pixels=look.sizes.title, weight=Weight.SEMIBOLD)
         self._place = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet, lines=2)
-        self._now = FittedLabel(look, pixels=look.sizes.display, weight=Weight.BOLD, lines=2)
+        self._now = NowPanel(look)
         self._here = label(look, pixels=look.sizes.heading, colour=look.scheme.quiet)
         self._warning = label(look, colour=look.scheme.notice, wrap=True)
         self._hint = FittedLabel(look, pixels=look.sizes.heading, lines=2)
@@ -76,7 +79,7 @@ class Console(QWidget):
         self._people = PeopleTable(look, self._choose)
         self._after = AfterGrid(look, self._rate, session.now_ms)
         self._stack = QStackedLayout()
-        self._leave = quiet_button(look, tr("Leave"), self.left.emit)
+        self._leave = quiet_button(look, tr("Leave  (Esc)"), self._ask_to_leave)
         self._go = strong_button(look, tr("Begin, pause, go on  (Space)"), partial(self._strike, " "))
         say(self._title, session.session.leader.plan.title)
         self._lay_out()
@@ -92,18 +95,19 @@ class Console(QWidget):
         self._keys = self._keys.at(now)
         ready, over = scene.leader.stand is Stand.READY, state.over and scene.leader.stand is Stand.ENDED
         self._stack.setCurrentIndex(1 if over else 0)
-        say(self._now, now_line(scene, self._look.scheme))
+        self._now.show_now(now_line(scene, self._look.scheme), following_line(scene))
+        self._show_echo(now)
         say(self._place, place_line(scene))
         say(self._here, here_line(self._session.session, state.present))
         self._hint.setVisible(not over)
         self._go.setVisible(not over)
-        self._leave.setText(tr("Done") if over else tr("Leave"))
+        self._leave.setText(tr("Done") if over else tr("Leave  (Esc)"))
         say(self._hint, hint(self._keys, self._names, self._faults(scene), scene.leader.stand))
-        say(self._warning, "\n".join(filter(None, (self._said, self._notice, self._session.notice))))
+        say(self._warning, "\n".join(filter(None, (self._notice, self._session.notice))))
         self._warning.setVisible(bool(self._warning.text()))
         self._find.setVisible(ready)
         if over:
-            self._after.show_rows([rated for _, rated in self._rated()])
+            self._after.show_rows([rated for _, rated in self._rated()], self._missing())
         else:
             lines = [
                 line_of(member, someone, self._session.facts[member], ready=ready)
@@ -134,8 +138,12 @@ class Console(QWidget):
         key = Qt.Key(event.key())
         if event.isAutoRepeat():
             return
-        if key is Qt.Key.Key_F9:
+        if key is Qt.Key.Key_Escape and (not self._writing.isHidden() or self._find.hasFocus()):
+            self._put_away()
+        elif key is Qt.Key.Key_F9:
             self._show_gym()
+        elif key is Qt.Key.Key_F1:
+            ConsoleKeys(self._look, self).show()
         elif event.text() == "/" and not self._find.isHidden():
             self._find.setFocus()
         elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
@@ -155,11 +163,78 @@ class Console(QWidget):
         self._keys, asked = strike(self._keys, sign, moment, now)
         if asked is Asked.NOTE and member is not None:
             self._begin_note(member)
+        elif asked is Asked.LEAVE:
+            self.left.emit()
+            return
+        elif asked is Asked.HEAR and member is not None:
+            self._session.pick(member)
+            heard = self._session.picked == member
+            self._say_back(member, tr("their tempo is heard") if heard else tr("their tempo is not heard"))
         elif isinstance(asked, Asked):
             self._change_loudness(asked)
         elif asked is not None:
-            self.act(asked)
+            self._act_and_say(asked)
         self.refresh()
+
+    def _act_and_say(self, intent: RoomIntent) -> None:
+        """Follow an intent and, where it is about one person, say back what came of it."""
+        before = self._session.state
+        member = getattr(intent, "member", None)
+        known = 0 if member is None else len(self._session.facts[member])
+        self.act(intent)
+        if member is not None:
+            new = self._session.facts[member][known:]
+            self._say_back(member, said_back(intent, new, before, self._session.state))
+
+    def _say_back(self, member: int | None, words: str) -> None:
+        name = "" if member is None else self._names[member]
+        self._echo = (self._session.now_ms(), name, words)
+
+    def _show_echo(self, now_ms: int) -> None:
+        """Show who is chosen, else what was struck last."""
+        member = self._keys.member
+        if member is not None:
+            self._now.show_echo(self._names[member], chosen_line(self._keys))
+            return
+        if self._echo is not None and now_ms - self._echo[0] > ECHO_MS:
+            self._echo = None
+        _, name, words = self._echo or (0, "", "")
+        self._now.show_echo(name or words, words if name else "")
+
+    def _ask_to_leave(self) -> None:
+        """Leave at the second press while a session goes on, else at once."""
+        if self._keys.wait is Wait.LEAVE:
+            self.left.emit()
+            return
+        self._keys = Keys()
+        self._strike("\x1b")
+
+    @property
+    def kept(self) -> Kept:
+        """Where it is, for a console in its place."""
+        writing = None if self._writing.isHidden() else self._writing.text()
+        monitor = str(self._monitor.currentData() or "")
+        return Kept(self._keys, self._echo, self._notice, monitor, writing, self._after.form)
+
+    def carry_on(self, kept: Kept) -> None:
+        """Be where another console of the same session was."""
+        self._keys, self._echo, self._notice = kept.keys, kept.echo, kept.notice
+        self._monitor.setCurrentIndex(max(self._monitor.findData(kept.monitor), 0))
+        self.refresh()
+        if kept.writing is not None and self._keys.member is not None:
+            self._begin_note(self._keys.member)
+            self._writing.setText(kept.writing)
+        elif self._session.over:
+            self._after.carry_on(kept.form)
+
+    def take_focus(self) -> None:
+        """Have the keys go to what asks for them."""
+        if not self._writing.isHidden():
+            self._writing.setFocus()
+        elif self._session.over:
+            self._after.setFocus()
+        else:
+            self.setFocus()
 
     def _faults(self, scene: RoomScene) -> tuple[str, ...]:
         """The faults that a digit names: those of what the chosen one does."""
@@ -200,11 +275,19 @@ class Console(QWidget):
         self._writing.show()
         self._writing.setFocus()
 
+    def _put_away(self) -> None:
+        """Give up the note or the name that was begun."""
+        self._writing.clear()
+        self._writing.hide()
+        self._find.clear()
+        self._keys = Keys()
+        self.setFocus()
+
     def _end_note(self) -> None:
         text, member = self._writing.text().strip(), self._writing.property("member")
         if text and isinstance(member, int):
             self._note(member, text)
-            self._said = tr("Noted of {name}.").format(name=self._names[member])
+            self._say_back(member, tr("noted"))
         self._writing.clear()
         self._writing.hide()
         self._keys = Keys()
@@ -218,7 +301,7 @@ class Console(QWidget):
             Asked.SWITCH: loudness.switched,
         }[asked]()
         self._session.set_loudness(changed)
-        self._said = loudness_words(changed)
+        self._say_back(None, loudness_words(changed))
 
     def _show_gym(self) -> None:
         self.gym_wanted.emit(str(self._monitor.currentData() or ""))
@@ -231,11 +314,15 @@ class Console(QWidget):
                 continue
             records = fold_run(facts)
             asked = sum(bout.low for bout in self._session.session.parts[member].timeline.bouts)
-            done = tr("{n} of {m}").format(n=sum(record.reps_done for record in records), m=asked)
+            done = done_words(sum(record.reps_done for record in records), asked, facts)
             pains = [record.pain for record in records if record.pain is not None]
             pain = pains[-1] if pains else None
             rows.append((member, Rated(self._names[member], done, fold_closing(facts).session_rpe, pain)))
         return rows
+
+    def _missing(self) -> tuple[str, ...]:
+        """Who never came."""
+        return tuple(name for name, facts in zip(self._names, self._session.facts, strict=True) if not facts)
 
     def _rate(self, answer: Answer) -> None:
         member = self._rated()[answer.row][0]
@@ -290,25 +377,7 @@ class Console(QWidget):
         column = QVBoxLayout()
         column.addWidget(self._now)
         column.addStretch(1)
-        grid = QGridLayout()
-        buttons = (
-            (tr("+15 s  (T)"), "T"),
-            (tr("Begin now  (N)"), "N"),
-            (tr("End this bout  (E)"), "E"),
-            (tr("Do it again  (A)"), "A"),
-            (tr("One rep for all  (Enter)"), "\r"),
-            (tr("Leave out  (K)"), "K"),
-            (tr("Back  (←)"), "<"),
-            (tr("On  (→)"), ">"),
-            (tr("Softer  (-)"), "-"),
-            (tr("Louder  (+)"), "+"),
-            (tr("Sound off or on  (V)"), "V"),
-            (tr("Stop  (S)"), "S"),
-        )
-        for index, (words, sign) in enumerate(buttons):
-            grid.addWidget(quiet_button(look, words, partial(self._strike, sign)), index // 2, index % 2)
-        column.addLayout(grid)
-        column.addStretch(1)
+        column.addLayout(steering_buttons(look, self._strike))
         return column
 
     def _foot(self) -> QHBoxLayout:
@@ -316,6 +385,7 @@ class Console(QWidget):
         row = QHBoxLayout()
         row.addWidget(self._monitor)
         row.addWidget(quiet_button(look, tr("Gym screen  (F9)"), self._show_gym))
+        row.addWidget(quiet_button(look, tr("Keys  (F1)"), lambda: ConsoleKeys(look, self).show()))
         row.addStretch(1)
         row.addWidget(self._leave)
         row.addWidget(self._go)

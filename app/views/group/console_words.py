@@ -3,14 +3,24 @@
 from collections.abc import Sequence
 
 from app.domain.group import GroupSession
-from app.domain.records import Fact, FaultMarked, RepMissed
+from app.domain.records import (
+    BoutChosen,
+    Fact,
+    FaultMarked,
+    RepMissed,
+    RunEnded,
+    RunOutcome,
+)
 from app.domain.units import clock_text
+from app.run.intents import MarkMissed, SkipExercise
+from app.run.room import RoomState
+from app.run.room_intents import Arrive, Depart, ForOne, RoomIntent
 from app.run.state import Doing, Stand
 from app.views.athlete.wording import bout_line, time_left, whole_seconds
 from app.views.group.coach_keys import REASONS, Keys, Wait, key_of
 from app.views.group.people_table import Line
 from app.views.group.scene import RoomScene, Someone, Standing
-from app.views.group.wording import about, change_line, room_headline, round_line, seconds_left
+from app.views.group.wording import about, change_line, room_headline, round_line, seconds_left, then_line
 from app.views.theme import Scheme
 from app.views.translation import message, tr
 
@@ -50,7 +60,69 @@ def now_line(scene: RoomScene, scheme: Scheme) -> str:
         return f"{change_line(scene)} {clock_text(seconds_left(scene) * 1000)}"
     if shown.doing is Doing.GAP:
         return tr("Rest, {time} left").format(time=clock_text(whole_seconds(shown.gap_left_ms or 0) * 1000))
-    return room_headline(scene, scheme).spoken
+    shows = room_headline(scene, scheme)
+    phase = " ".join(filter(None, (shows.phase_text, shows.seconds_text)))
+    count = " ".join(filter(None, (shows.count_text, shows.of_text)))
+    return "  ·  ".join(filter(None, (shows.side_text, phase, count)))
+
+
+def following_line(scene: RoomScene) -> str:
+    """What comes after the slot, or what the room waits for."""
+    shown = scene.leader
+    if scene.stations or shown.stand is Stand.ENDED:
+        return ""
+    if shown.stand is Stand.READY or shown.doing is Doing.GAP:
+        return tr("Next: {bout}").format(bout=bout_line(shown.timeline, shown.bout))
+    return then_line(scene)
+
+
+def chosen_line(keys: Keys) -> str:
+    """What is waited for of somebody who is chosen."""
+    waits = {
+        Wait.REASON_FOR_ONE: message("sits out: why?"),
+        Wait.GONE: message("leaves for good: L once more"),
+    }
+    return tr(waits.get(keys.wait, message("chosen")))
+
+
+def said_back(intent: RoomIntent, new: Sequence[Fact], before: RoomState, after: RoomState) -> str:
+    """What came of an intent about one person, said back to the coach."""
+    if isinstance(intent, Arrive):
+        return _arrived(intent.member, new, before, after)
+    if isinstance(intent, Depart):
+        return tr("is not here") if after.leader.stand is Stand.READY else tr("has gone")
+    marked = _last_mark(new)
+    if marked:
+        return marked
+    if isinstance(intent, ForOne) and isinstance(intent.intent, MarkMissed):
+        missed = after.members[intent.member].missed
+        return tr("this rep is not done") if missed else tr("no rep is under way")
+    if isinstance(intent, ForOne) and isinstance(intent.intent, SkipExercise) and new:
+        return tr("sits out")
+    return tr("marked already, or nothing to mark")
+
+
+def _arrived(member: int, new: Sequence[Fact], before: RoomState, after: RoomState) -> str:
+    if after.leader.stand is Stand.READY:
+        return tr("is here")
+    if new:
+        return tr("joins with the next bout")
+    too_late = before.members[member].stand in (Stand.READY, Stand.ENDED)
+    return tr("cannot join any more") if too_late else tr("is here already")
+
+
+def done_words(done: int, asked: int, facts: Sequence[Fact]) -> str:
+    """How much of their session somebody did, and why it is not the whole."""
+    counted = tr("{n} of {m}").format(n=done, m=asked)
+    if any(isinstance(fact, BoutChosen) for fact in facts[:2]):
+        return tr("{counted}, came late").format(counted=counted)
+    if _abandoned(facts):
+        return tr("{counted}, cut short").format(counted=counted)
+    return tr("{counted}, partly").format(counted=counted) if done < asked else counted
+
+
+def _abandoned(facts: Sequence[Fact]) -> bool:
+    return any(isinstance(fact, RunEnded) and fact.outcome is RunOutcome.ABANDONED for fact in facts)
 
 
 def place_line(scene: RoomScene) -> str:
@@ -63,10 +135,14 @@ def place_line(scene: RoomScene) -> str:
     return f"{place}  ·  {time_left(shown)}"
 
 
-def hint(keys: Keys, names: Sequence[str], faults: Sequence[str], stand: Stand) -> str:
+def hint(keys: Keys, names: Sequence[str], faults: Sequence[str], stand: Stand) -> str:  # noqa: PLR0911
     """What the next key means."""
     name = "" if keys.member is None else names[keys.member]
     reasons = "   ".join(f"{number} {tr(REASON_WORDS[reason])}" for number, reason in enumerate(REASONS, 1))
+    if keys.wait is Wait.LEAVE:
+        return tr("Enter leaves, and ends the session for everybody. Any other key goes on.")
+    if keys.wait is Wait.GONE:
+        return tr("L once more: {name} leaves for good. Any other key goes on.").format(name=name)
     if keys.wait is Wait.STOP:
         return tr("S once more ends the session for everybody. Any other key goes on.")
     if keys.wait is Wait.REASON_FOR_ALL:

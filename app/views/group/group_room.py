@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QGuiApplication, QIcon
+from PySide6.QtGui import QGuiApplication, QIcon, QResizeEvent
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from app.domain.errors import PacewrightError
@@ -21,7 +21,7 @@ from app.run.state import Stand
 from app.views.awake import Awake
 from app.views.group.console import Console
 from app.views.group.group_writer import GroupWriter, NewId, Stamp, new_record
-from app.views.group.gym_window import GymWindow, LookOf, monitor_name
+from app.views.group.gym_window import REBUILD_AFTER_MS, GymWindow, LookOf, monitor_name
 from app.views.group.room_session import RoomSession
 from app.views.group.setup_page import SetupPage
 from app.views.group.unfinished import UnfinishedGroup, laid_out, latest_unfinished_group
@@ -64,6 +64,9 @@ class GroupRoom(QStackedWidget):
         self._gym: GymWindow | None = None
         self._unfinished: UnfinishedGroup | None = None
         self._ended = False
+        self._built_height = within.height()
+        self._resized = QTimer(self, singleShot=True, interval=REBUILD_AFTER_MS)
+        self._resized.timeout.connect(self._rebuild)
         self._setup = self._build_setup()
         self._keeper.ask(latest_unfinished_group, self._offer)
 
@@ -92,11 +95,43 @@ class GroupRoom(QStackedWidget):
         known = group.record, group.headers
         self._lead(session, GroupWriter(self._keeper, session, lambda: known, stamp), group)
 
+    def renew(self) -> None:
+        """Build what is shown anew, where it was, with the look that screens have now."""
+        if self._ended:
+            return
+        self._built_height = self._within.height()
+        setup, console = self._setup, self._console
+        self._setup = self._build_setup()
+        self._setup.carry_on(setup.kept)
+        if console is not None and self._room is not None:
+            self._build_console(self._room, console)
+            self._drop(console)
+        else:
+            self.setCurrentWidget(self._setup)
+            self._setup.setFocus()
+        self._drop(setup)
+        if self._gym is not None:
+            self._gym.renew()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Build everything anew, with letters to match, once the window has another size for good."""
+        super().resizeEvent(event)
+        self._resized.start()
+
+    def _rebuild(self) -> None:
+        if self._within.height() != self._built_height:
+            self.renew()
+
+    def _drop(self, page: QWidget) -> None:
+        self.removeWidget(page)
+        page.deleteLater()
+
     def end(self) -> None:
         """Let the session go; runs that are not over are abandoned, every finished rep kept."""
         room, self._room = self._room, None
         self._ended = True
         self._ticker.stop()
+        self._resized.stop()
         self._tidying.end()
         if self._gym is not None:
             self._gym.close()
@@ -120,7 +155,7 @@ class GroupRoom(QStackedWidget):
         if len(QGuiApplication.screens()) > 1:
             self._show_gym("")
 
-    def _build_console(self, room: RoomSession) -> None:
+    def _build_console(self, room: RoomSession, before: Console | None = None) -> None:
         console = Console(self._look_of(self._within.height()), room, self._note)
         console.left.connect(self._leave)
         console.gym_wanted.connect(self._show_gym)
@@ -128,11 +163,13 @@ class GroupRoom(QStackedWidget):
         monitors = [(screen.name(), monitor_name(screen)) for screen in QGuiApplication.screens()]
         others = [name for name, _ in monitors if name != own]
         console.show_monitors(monitors, others[0] if others else own)
+        if before is not None:
+            console.carry_on(before.kept)
         self._console = console
         self.addWidget(console)
         self.setCurrentWidget(console)
         self.setFocusProxy(console)
-        console.setFocus()
+        console.take_focus()
 
     def _build_setup(self) -> SetupPage:
         look = self._look_of(self._within.height())

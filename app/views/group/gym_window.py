@@ -71,6 +71,11 @@ class GymWindow(QWidget):
         if self._page is not None and self.isVisible():
             self._page.show_room(state, now_ms)
 
+    def renew(self) -> None:
+        """Look as screens are to look now."""
+        if self._page is not None:
+            self._build()
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Build the page anew, with letters to match, once the window has another size for good."""
         super().resizeEvent(event)

@@ -94,6 +94,17 @@ class RoomSession(QObject):
         self._sound.set_loudness(loudness)
 
     @property
+    def picked(self) -> int | None:
+        """Whose tempo is heard at the stations, by their place; None where nobody's is."""
+        return getattr(self._sound, "picked", None)
+
+    def pick(self, member: int) -> None:
+        """Let the tempo of somebody be heard at the stations, or nobody's where it was theirs."""
+        pick = getattr(self._sound, "pick", None)
+        if pick is not None:
+            pick(None if self.picked == member else member)
+
+    @property
     def over(self) -> bool:
         """Whether nobody's run goes on any more."""
         return self.state.over

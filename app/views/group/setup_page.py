@@ -1,10 +1,12 @@
 """Before a group session: which plan, in which form, for whom."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
@@ -42,6 +44,18 @@ ABOUT: dict[Form, str] = {
 Numbers = tuple[QSpinBox, QSpinBox, QSpinBox, QSpinBox]
 
 
+@dataclass(frozen=True, slots=True)
+class SetUp:
+    """What is chosen on the page: a plan of those offered, the form, its numbers; and what is said."""
+
+    plans: tuple[Path, ...]
+    plan: int
+    form: int
+    numbers: tuple[int, ...]
+    offered: str
+    notice: str
+
+
 class SetupPage(QWidget):
     """Asks what a group session needs. `chosen` carries plan and choice, `left` is emitted on the way back.
 
@@ -75,6 +89,35 @@ class SetupPage(QWidget):
         self._plan.currentIndexChanged.connect(lambda _index: self._show_plan())
         self._forms.idToggled.connect(lambda _id, _on: self._show_form())
         self._show_plan()
+        self.setFocusProxy(self._plan)
+
+    @property
+    def kept(self) -> SetUp:
+        """What is chosen and said, for a page in its place."""
+        plans = tuple(Path(self._plan.itemData(index)) for index in range(self._plan.count()))
+        numbers = tuple(box.value() for box in self._numbers)
+        said = self._offer_words.text(), self._notice.text()
+        return SetUp(plans, self._plan.currentIndex(), self._forms.checkedId(), numbers, *said)
+
+    def carry_on(self, kept: SetUp) -> None:
+        """Be where another page was."""
+        for path in kept.plans[self._plan.count() :]:
+            self._add(path)
+        self._plan.setCurrentIndex(kept.plan)
+        self._forms.button(kept.form).setChecked(True)
+        for box, number in zip(self._numbers, kept.numbers, strict=True):
+            box.setValue(number)
+        self.offer(kept.offered)
+        self.show_notice(kept.notice)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc goes back, Enter goes on."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._go()
+        else:
+            super().keyPressEvent(event)
 
     def offer(self, sentence: str) -> None:
         """Offer a group session that was cut short, or nothing."""

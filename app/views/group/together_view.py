@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
 from app.domain.grouping import Form
 from app.domain.profile import profile_of
-from app.domain.units import clock_text, seconds_text
+from app.domain.units import clock_text
 from app.run.snapshot import Snapshot
 from app.run.state import Doing
 from app.views.athlete.headline import HeadlineView
@@ -14,7 +14,7 @@ from app.views.athlete.work_panel import CountBar
 from app.views.group.band import Crew, RosterBand
 from app.views.group.legible import Legible
 from app.views.group.scene import RoomScene
-from app.views.group.wording import room_headline, wave_title
+from app.views.group.wording import room_headline, then_line, wave_title
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
@@ -81,7 +81,7 @@ class TogetherView(QWidget):
         else:
             self._show_work(scene, shown)
         say(self._cue, (shown.exercise.setup if shown.doing is not Doing.WORK else shown.cue) or "")
-        say(self._then, _then(scene))
+        say(self._then, then_line(scene))
         self._band.show_crews(_crews(scene), now_ms)
 
     def _show_work(self, scene: RoomScene, shown: Snapshot) -> None:
@@ -136,26 +136,6 @@ def _coming(scene: RoomScene) -> str:
         side = tr("second side") if scene.second_side else tr("first side")
         bout = tr("{exercise}, {side}").format(exercise=shown.exercise.name, side=side)
     return tr("Next: {bout}").format(bout=bout)
-
-
-def _then(scene: RoomScene) -> str:
-    """What comes after the slot."""
-    shown = scene.leader
-    if shown.doing is Doing.GAP:
-        return ""
-    if shown.following is None:
-        return tr("last bout of the session")
-    gap, following = seconds_text(shown.following.before_ms), shown.following
-    if scene.wave is not None:
-        return tr("Then wave {letter}, after {gap} s").format(letter="BA"[scene.wave], gap=gap)
-    if not scene.next_differs:
-        bout = bout_line(shown.timeline, following, shown.bout)
-    elif scene.sides_differ and not scene.second_side:
-        bout = tr("second side, {n}").format(n=following.high)
-    else:
-        name = shown.timeline.exercise_of(following).name
-        bout = tr("{exercise}, {n}").format(exercise=name, n=following.high)
-    return tr("Then {bout}, after {gap} s").format(bout=bout, gap=gap)
 
 
 def _crews(scene: RoomScene) -> tuple[Crew, ...]:

@@ -3,11 +3,11 @@
 from app.domain.group import GroupSession
 from app.domain.grouping import Form
 from app.domain.plan import Side
-from app.domain.units import MS_PER_SECOND
+from app.domain.units import MS_PER_SECOND, seconds_text
 from app.domain.words import phase_word, side_word
 from app.run.state import Doing, Stand
 from app.views.athlete.headline import Headline
-from app.views.athlete.wording import headline, whole_seconds
+from app.views.athlete.wording import bout_line, headline, whole_seconds
 from app.views.group.scene import RoomScene, Someone, Standing, StationScene
 from app.views.theme import Scheme
 from app.views.translation import message, tr
@@ -47,6 +47,26 @@ def about(someone: Someone, *, waves: bool = False) -> str:
     if waves and someone.standing is Standing.RESTS:
         return ""
     return tr(STANDINGS[someone.standing])
+
+
+def then_line(scene: RoomScene) -> str:
+    """What comes after the slot."""
+    shown = scene.leader
+    if shown.doing is Doing.GAP:
+        return ""
+    if shown.following is None:
+        return tr("last bout of the session")
+    gap, following = seconds_text(shown.following.before_ms), shown.following
+    if scene.wave is not None:
+        return tr("Then wave {letter}, after {gap} s").format(letter="BA"[scene.wave], gap=gap)
+    if not scene.next_differs:
+        bout = bout_line(shown.timeline, following, shown.bout)
+    elif scene.sides_differ and not scene.second_side:
+        bout = tr("second side, {n}").format(n=following.high)
+    else:
+        name = shown.timeline.exercise_of(following).name
+        bout = tr("{exercise}, {n}").format(exercise=name, n=following.high)
+    return tr("Then {bout}, after {gap} s").format(bout=bout, gap=gap)
 
 
 def round_line(scene: RoomScene) -> str:
