@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from app.domain.reviewed import AthleteRecord
+from app.views.review.run.columns import STRIP
 from app.views.review.run.page import NOTHING
 from app.views.review.squad.page import EMPTY
 from app.views.theme import DARK_HIGH, SCHEMES
@@ -152,6 +153,20 @@ def test_a_run_without_reps_and_one_without_bouts_can_be_looked_at(qtbot: QtBot,
     page.show_view(run_view(()), pain=True, correcting=False)
     assert page.message.text() == NOTHING
     assert page.message.isVisible()
+
+
+def test_long_words_of_a_run_give_way_to_its_strips(qtbot: QtBot, rooms: Rooms) -> None:
+    room = Room(qtbot, (season(),))
+    rooms.append(room)
+    room.widget.open_run("any")
+    page = room.widget.run
+    long = done(0, note=LONG * 5)
+    page.show_view(run_view(((asked(0, exercise=LONG), long),)), pain=True, correcting=True)
+    QApplication.processEvents()
+    header = page.table.horizontalHeader()
+    assert header.length() <= page.table.viewport().width() + 2
+    assert header.sectionSize(STRIP) >= 150
+    assert LONG in str(page.model.index(0, 1).data(Qt.ItemDataRole.ToolTipRole))
 
 
 @pytest.mark.parametrize("scheme", SCHEMES, ids=lambda scheme: scheme.name)

@@ -32,7 +32,7 @@ EFFORT_PLACE = 3
 ROWS_IN_SIGHT = 2
 LETTERS_FOR_TWO = 56
 """Two cards stand beside each other where there is room for so many letters."""
-BESIDE_LETTERS = 29
+BESIDE_LETTERS = 33
 """Heading and words of a card take so many letters beside its choice."""
 LEAST_ROW = 15
 """A row of cards is at least so many letters high."""

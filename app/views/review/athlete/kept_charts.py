@@ -95,7 +95,7 @@ def _charted(
     )
     data = ChartData(
         tr("Chart: {heading}").format(heading=heading),
-        times.step,
+        times.unit,
         times.labels,
         spoken(times.names, series.words, *beside),
         (Panel((series,), SHARE_TICKS),),

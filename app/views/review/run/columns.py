@@ -12,6 +12,8 @@ from app.views.widgets.rows_model import Column, Tone
 
 STRIP = 3
 """The place of the column that is painted."""
+LETTERS = {1: 22, 5: 16, 9: 20}
+"""Columns of free words are at most so many letters wide; their tooltips have all of them."""
 
 
 def bout_columns(*, pain: bool = True) -> tuple[Column[BoutLine], ...]:

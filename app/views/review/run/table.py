@@ -4,7 +4,7 @@ from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QRect, Q
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QStyleOptionViewItem, QWidget
 
-from app.views.review.run.columns import STRIP, bout_columns
+from app.views.review.run.columns import LETTERS, STRIP, bout_columns
 from app.views.review.run.strip import paint_strip
 from app.views.review.run.view import BoutLine
 from app.views.theme import LIGHT, Look
@@ -59,5 +59,9 @@ class BoutTable(RowsTable):
         """Room for the strips, which are no words."""
         super()._measure()
         if len(self._wished) > STRIP:
-            self._wished[STRIP] = self.fontMetrics().averageCharWidth() * STRIP_LETTERS
+            letter = self.fontMetrics().averageCharWidth()
+            self._wished[STRIP] = letter * STRIP_LETTERS
+            for column, most in LETTERS.items():
+                if column < len(self._wished):
+                    self._wished[column] = min(self._wished[column], letter * most + 2 * self._padding)
             self._share()
