@@ -28,12 +28,13 @@ SCHEMES = (
     ("light", "high"),
     ("dark", "high"),
 )
+MOTIONS = ("full", "reduced")
 TEXTS = (100, 200)
 LANGUAGES = ("en", "de")
 DIRECTIONS = ("ltr", "rtl")
 READ_RATIO = 4.5
 
-PARAMETERS = (tuple(PAGES), SIZES, SCALES, SCHEMES, TEXTS, LANGUAGES, DIRECTIONS)
+PARAMETERS = (tuple(PAGES), SIZES, SCALES, SCHEMES, MOTIONS, TEXTS, LANGUAGES, DIRECTIONS)
 ROWS = pairwise(*PARAMETERS)
 
 
@@ -61,7 +62,7 @@ def faint(page: QWidget, picture: QPixmap) -> list[str]:
 
 
 @pytest.mark.parametrize(
-    ("name", "size", "scale", "scheme", "text", "language", "direction"),
+    ("name", "size", "scale", "scheme", "motion", "text", "language", "direction"),
     ROWS,
     ids=["-".join(str(value).replace(" ", "") for value in row) for row in ROWS],
 )
@@ -70,12 +71,13 @@ def test_a_page_fits_however_it_is_seen(
     size: tuple[int, int],
     scale: int,
     scheme: tuple[str, str],
+    motion: str,
     text: int,
     language: str,
     direction: str,
     qtbot: QtBot,
 ) -> None:
-    screen = ScreenSettings(scheme[0], scheme[1], "full", text, language, direction)
+    screen = ScreenSettings(scheme[0], scheme[1], motion, text, language, direction)
     with opened(name, shown(size, scale, screen)) as page:
         assert (page.width(), page.height()) == (size[0] // scale, size[1] // scale)
         assert misfits(page) == []

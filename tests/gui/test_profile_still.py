@@ -64,3 +64,13 @@ def test_time_runs_from_left_to_right_in_every_reading_direction(still: bool, qt
     seen.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
     assert seen._x(REP_MS) < seen._x(2 * REP_MS)
     assert seen.grab().toImage() == plain
+
+
+def test_a_profile_that_stands_can_be_laid_out_before_it_has_a_bout(qtbot: QtBot) -> None:
+    seen = ProfileView(replace(LOOK, still=True))
+    qtbot.addWidget(seen)
+    seen.resize(800, 200)
+    seen.show()
+    seen.show_moment(100.0)
+    seen.show_bout((), 0)
+    assert not seen.grab().isNull()

@@ -68,9 +68,9 @@ class ProfileView(QWidget):
         self._from_ms = from_ms
         ahead = REPS_STANDING * (1 - NOW_AT) if self._look.still else REPS_AHEAD
         self._ahead_ms = min(max(ahead * _rep_ms(self._strokes), LEAST_AHEAD_MS), MOST_AHEAD_MS)
-        if self._look.still and self._strokes:
-            reps = [first.start_ms for first in self._firsts]
-            self._sheets = sheet_starts(reps, self._strokes[-1].end_ms, self._whole_ms)
+        reps = [first.start_ms for first in self._firsts] if self._look.still else []
+        end_ms = self._strokes[-1].end_ms if self._strokes else 0
+        self._sheets = sheet_starts(reps, end_ms, self._whole_ms)
         self._measure()
         self.update()
 
@@ -95,7 +95,7 @@ class ProfileView(QWidget):
         """Where the line begins and how wide a ms is: asked for with every point that is painted."""
         whole = self._ahead_ms / (1 - NOW_AT)
         self._begin_ms = self._at_ms - NOW_AT * whole
-        if self._look.still:
+        if self._sheets:
             self._begin_ms = sheet_of(self._sheets, self._at_ms) - EDGE * whole
         self._px_a_ms = self.width() / whole
 
