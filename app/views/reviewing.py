@@ -75,6 +75,7 @@ class Reviewing:
         presenting: bool,
         like: "ReviewRoom | None" = None,
     ) -> None:
+        from app.views.review.deeds import athlete_deeds
         from app.views.review.room import Asks, ReviewRoom
 
         if self.frame is None:
@@ -85,7 +86,7 @@ class Reviewing:
                 self._ask_sessions,
                 self._leave,
                 self._correct_with(window),
-                self.doors,
+                (*athlete_deeds(self._house, self._keeper, look, window, self.refresh), *self.doors),
             )
             room = self._room = ReviewRoom(look, asks)
             room.present(on=presenting)

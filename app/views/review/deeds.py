@@ -1,0 +1,41 @@
+"""What can be done on an athlete's page beside looking: a report made, a test entered, sessions planned."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from app.views.lettering import desk_scale
+from app.views.review.athlete.page import Door
+from app.views.review.entry.entering import Entering
+from app.views.review.handout.handing_out import HandingOut
+from app.views.theme import Look
+from app.views.translation import message, tr
+
+if TYPE_CHECKING:
+    from app.views.house import House
+    from app.views.worker import RecordKeeper
+
+REPORT, TEST = message("Report"), message("Enter a test")
+
+
+def athlete_deeds(
+    house: "House", keeper: "RecordKeeper", look: Look, window: QWidget, after: Callable[[], object]
+) -> tuple[Door, ...]:
+    """The actions, each given an athlete's name; `after` is called once something was kept.
+
+    Without a clock or ids in the house there are none.
+    """
+    stamp, new_id = house.stamp, house.new_id
+    if stamp is None or new_id is None:
+        return ()
+    handing_out, entering = HandingOut(keeper, stamp, house.fonts), Entering(keeper, stamp, new_id, after)
+
+    def fitting() -> Look:
+        return replace(look, sizes=desk_scale(window.width(), look.text))
+
+    return (
+        (tr(REPORT), lambda athlete: handing_out.open(athlete, fitting(), window)),
+        (tr(TEST), lambda athlete: entering.open(athlete, fitting(), window)),
+    )

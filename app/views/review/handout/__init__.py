@@ -1,0 +1,1 @@
+"""Making the report of an athlete, or their sheet, from the review."""
