@@ -1,17 +1,23 @@
 """The gym screen: what must be read across the room is large enough, and nothing lies over anything."""
 
+from dataclasses import replace
+
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from app.domain.grouping import Form
+from app.domain.plan import Side
 from app.run.intents import Begin, Pause, Stop
 from app.run.room_intents import Depart
 from app.views.group.band import RosterBand
 from app.views.group.gym_page import GymPage
-from app.views.group.station_tile import StationTile, TileWords
+from app.views.group.legible import PAGE_MS
+from app.views.group.scene import room_scene
+from app.views.group.station_tile import APART, StationTile, TileWords
 from app.views.group.together_view import RoomHeadline
 from app.views.lettering import Weight, arcmin_of, character_px, training_scale
-from app.views.theme import Look, Place, choose
+from app.views.theme import Lightness, Look, Place, choose
 from tests.fitting import misfits
 from tests.halls import Hall, club, demo_plan, group_session
 
@@ -113,3 +119,52 @@ def test_who_has_gone_stays_named_and_quiet(qtbot: QtBot) -> None:
     page = gym_page(qtbot, hall, (1920, 1080))
     (band,) = [band for band in page.findChildren(RosterBand) if band.isVisibleTo(page)]
     assert "Bram: has gone" in band.accessibleDescription()
+
+
+def test_names_at_a_station_are_never_smaller_but_take_turns_and_the_coach_hears_of_it(qtbot: QtBot) -> None:
+    hall = Hall(group_session(Form.STATIONS, demo_plan(), club(40))).do(Begin()).wait(8_000)
+    page = gym_page(qtbot, hall, (1920, 1080))
+    assert page.crowded
+    tile = next(each for each in page.findChildren(StationTile) if each.isVisibleTo(page))
+    scene = room_scene(hall.room.session, hall.room.look(), page._names, hall.room.now_ms())
+    (station,) = [each for each in scene.stations if each.letter == tile._letter.text()]
+    seen: set[str] = set()
+    for turn in range(12):
+        tile.show_station(station, coming=False, now_ms=turn * PAGE_MS)
+        assert tile._names.fitted()[0].pixelSize() == tile._sizes.name
+        seen |= set(tile._names.text().split(APART))
+    assert seen == set(station.names)
+
+
+def test_those_on_the_right_stand_at_the_right_of_their_tiles(qtbot: QtBot) -> None:
+    hall = Hall(group_session(Form.TOGETHER, demo_plan(), club(12))).do(Begin()).wait(6_000)
+    page = gym_page(qtbot, hall, (1920, 1080))
+    (band,) = [band for band in page.findChildren(RosterBand) if band.isVisibleTo(page)]
+    people, image = band._crews[0].people, band.grab().toImage()
+    grid = band._grid(band._crews[0])
+    for index, someone in enumerate(people):
+        place = band._place(grid, *divmod(index, grid.columns), 0.0).toRect()
+        middle = place.center().y()
+        edges = {Side.LEFT: place.left() + 2, Side.RIGHT: place.right() - 2}
+        light = {side: image.pixelColor(x, middle).lightness() for side, x in edges.items()}
+        assert max(light, key=light.__getitem__) is someone.side, someone.name
+
+
+@pytest.mark.parametrize("lightness", [Lightness.LIGHT, Lightness.DARK])
+@pytest.mark.parametrize("form", Form)
+def test_forty_with_long_names_fit_in_every_scheme_and_from_right_to_left(
+    qtbot: QtBot, form: Form, lightness: Lightness
+) -> None:
+    squad = [replace(one, short=f"{one.name.split()[0]}-Maximiliane") for one in club(40)]
+    hall = Hall(group_session(form, demo_plan(), squad)).do(Begin()).wait(8_000)
+    scheme = choose(Place.TRAINING, lightness, high_contrast=True)
+    look = Look(scheme, FAMILY, training_scale(1080), DISTANCE_M)
+    page = GymPage(look, hall.room.session, 1080 / PANEL_MM)
+    page.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
+    qtbot.addWidget(page)
+    page.resize(1920, 1080)
+    for _ in range(3):
+        page.show_room(hall.room.look(), hall.room.now_ms())
+        page.grab()
+    assert misfits(page) == []
+    assert page.crowded

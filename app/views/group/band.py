@@ -184,7 +184,7 @@ class RosterBand(QWidget):
         idle = someone.standing in IDLE
         if someone.side is not Side.BOTH and someone.standing is Standing.WORKS:
             self._paint_bar(painter, someone.side, place)
-        inside = place.adjusted(0.8 * edge, 0, -0.8 * edge, 0)
+        inside = place.adjusted(0.85 * edge, 0, -0.85 * edge, 0)
         font = self._look.font(self._sizes.name, Weight.SEMIBOLD)
         words = self._about(someone)
         detail = self._look.font(self._detail_px)
@@ -194,10 +194,15 @@ class RosterBand(QWidget):
         painter.setFont(font)
         painter.setPen(QColor(scheme.quiet if idle else scheme.ink))
         name = QFontMetricsF(font).elidedText(someone.name, Qt.TextElideMode.ElideRight, room.width())
-        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, name)
-        self._paint_details(
-            painter, words, QRectF(inside.right() - detail_width, place.top(), detail_width, place.height())
-        )
+        at_right = someone.side is Side.RIGHT and someone.standing is Standing.WORKS
+        left = inside.left()
+        if at_right:
+            room.moveRight(inside.right())
+        else:
+            left = inside.right() - detail_width
+        hugs = Qt.AlignmentFlag.AlignRight if at_right else Qt.AlignmentFlag.AlignLeft
+        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter | hugs, name)
+        self._paint_details(painter, words, QRectF(left, place.top(), detail_width, place.height()))
 
     def _paint_details(self, painter: QPainter, words: Sequence[str], room: QRectF) -> None:
         font = self._look.font(self._detail_px)

@@ -1,7 +1,7 @@
 """What can be read across a gym: sizes by distance and screen, and how many names or tiles find room."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtGui import QFontMetricsF
@@ -62,6 +62,18 @@ def grid_of(count: int, cell: tuple[float, float], room: tuple[float, float], ga
     a_page = math.ceil(count / pages) if count else 1
     rows = min(max(math.ceil(a_page / columns), 1), rows)
     return Grid(min(max(math.ceil(a_page / rows), 1), columns), rows, pages)
+
+
+def lines_of(names: Sequence[str], between: str, width: Callable[[str], float], room: float) -> list[str]:
+    """The names in order on as few lines as each is within the room; a name too wide has one of its own."""
+    lines: list[str] = []
+    for name in names:
+        longer = f"{lines[-1]}{between}{name}" if lines else name
+        if lines and width(longer) <= room:
+            lines[-1] = longer
+        else:
+            lines.append(name)
+    return lines
 
 
 def widest(texts: Sequence[str], look: Look, pixels: float, weight: Weight) -> float:

@@ -11,7 +11,7 @@ from app.domain.profile import profile_of
 from app.run.state import Doing
 from app.views.athlete.headline import EMPTY, Headline
 from app.views.athlete.wording import headline
-from app.views.group.legible import Legible
+from app.views.group.legible import PAGE_MS, Legible, lines_of
 from app.views.group.scene import StationScene
 from app.views.group.wording import where_next
 from app.views.lettering import Weight
@@ -23,6 +23,8 @@ from app.views.widgets.profile import ProfileView
 
 BAR = 0.012
 """Width of the bar on the side that works, over the width of the tile."""
+APART = "   "
+"""What parts two names."""
 BETWEEN = 0.3
 """Room between phase and count, over the size of their letters."""
 LEAST_SHRUNK = 0.72
@@ -38,6 +40,7 @@ class StationTile(QFrame):
         self._entered: tuple[int, int, int, int] | None = None
         self._sizes = sizes
         self._side = Side.BOTH
+        self._turns: tuple[tuple[str, ...], int, list[str]] = ((), 0, [])
         self._letter = label(
             look, pixels=look.sizes.title * 1.3, weight=Weight.BOLD, colour=look.scheme.quiet
         )
@@ -50,11 +53,15 @@ class StationTile(QFrame):
         self.setStyleSheet(f"QFrame#station {{ background: {look.scheme.panel}; border-radius: 14px; }}")
         self._lay_out()
 
-    def show_station(self, station: StationScene, *, coming: bool) -> None:
-        """Show a moment; `coming` is the time of the change, when those named are on their way here."""
+    def show_station(self, station: StationScene, *, coming: bool, now_ms: int = 0) -> None:
+        """Show a moment; `coming` is the time of the change, when those named are on their way here.
+
+        Names that are too many to be read take turns, line by line.
+        """
         say(self._letter, station.letter)
         say(self._exercise, station.exercise)
-        say(self._names, "  ".join(station.names) if station.names else "–")
+        lines = self._lines(station.names)
+        say(self._names, lines[now_ms // PAGE_MS % len(lines)] if lines else "–")
         say(self._next, "" if coming else where_next(station))
         shown = station.shown
         working = shown is not None and shown.doing is not Doing.GAP
@@ -72,8 +79,15 @@ class StationTile(QFrame):
 
     @property
     def crowded(self) -> bool:
-        """Whether more names are here than can be read across the room."""
-        return self._names.fitted()[0].pixelSize() < self._sizes.name
+        """Whether more names are here than can be read across the room at once."""
+        return len(self._turns[2]) > 1 or self._names.fitted()[0].pixelSize() < self._sizes.name
+
+    def _lines(self, names: tuple[str, ...]) -> list[str]:
+        width = self._names.width()
+        if self._turns[:2] != (names, width):
+            metrics = QFontMetricsF(self._look.font(self._sizes.name, Weight.SEMIBOLD))
+            self._turns = (names, width, lines_of(names, APART, metrics.horizontalAdvance, width - 2))
+        return self._turns[2]
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint a bar on the edge of the side that works."""
@@ -99,7 +113,7 @@ class StationTile(QFrame):
         top.addWidget(self._letter)
         top.addWidget(self._exercise, 1)
         top.addWidget(self._next)
-        self._names.setFixedHeight(round(self._sizes.name * 1.16))
+        self._names.setFixedHeight(self._names.sizeHint().height())
         self._profile.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(edge, edge // 3, edge, edge // 3)

@@ -75,7 +75,7 @@ class StationsView(QWidget):
         coming = scene.leader.doing is not Doing.WORK
         first = self._page * self._grid.a_page
         for index in range(first, min(first + self._grid.a_page, self._count)):
-            self._tiles[index].show_station(scene.stations[index], coming=coming)
+            self._tiles[index].show_station(scene.stations[index], coming=coming, now_ms=now_ms)
 
     def _turn_to(self, page: int) -> None:
         if page == self._page:
