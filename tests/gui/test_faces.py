@@ -7,9 +7,13 @@ import pytest
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
+from app.views.lettering import type_scale
+from app.views.theme import DARK, Look
 from app.views.widgets.columns import Columns
 from app.views.widgets.faces import Faces, Folding
 from app.views.widgets.plain import scrolling
+
+LOOK = Look(DARK, "Inter", type_scale(16))
 
 
 def block(width: int, height: int) -> QWidget:
@@ -57,7 +61,7 @@ Show = Callable[[int], Shown]
 @pytest.fixture
 def show(qtbot: QtBot) -> Show:
     def shown(width: int) -> Shown:
-        made = Shown(Faces(), Panel())
+        made = Shown(Faces(LOOK), Panel())
         qtbot.addWidget(made.faces)
         made.faces.add(QWidget())
         made.faces.add(made.panel, "The panel")
@@ -106,7 +110,7 @@ def test_longer_words_fold_it(show: Show) -> None:
 
 
 def test_a_face_without_a_name_takes_the_room_there_is(qtbot: QtBot) -> None:
-    faces, panel = Faces(), Panel()
+    faces, panel = Faces(LOOK), Panel()
     qtbot.addWidget(faces)
     faces.add(panel)
     faces.show_face(panel)

@@ -15,7 +15,7 @@ from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.ladder import Ladder
 from app.views.widgets.plain import label, say
 
-LARGE = 1.25
+LARGE = 1.1
 """With letters so many times larger than usual, the words stand one below the other."""
 MOST_FOR_STAGE = 0.25
 """The name of the stage takes no more of the width than this."""

@@ -99,7 +99,7 @@ class AthletePage(QWidget):
         self._paused = PausedPanel(look, self.act)
         self._finished = FinishedPanel(look, timeline, self.act, self.left.emit, self._around.next_session)
         self._loudness = LoudnessBar(look, self._change_loudness, self._show_keys)
-        self._panels = Faces()
+        self._panels = Faces(look)
         self._panels.add(self._work)
         self._panels.add(self._ready, tr("Before the session"))
         self._panels.add(self._rest, tr("Between two bouts"))

@@ -12,6 +12,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.views.theme import Look
+from app.views.widgets.bars import quieten_bars
+
 BAR_PX = 20
 """Room for a scroll bar."""
 
@@ -78,13 +81,16 @@ class Folding(QScrollArea):
 class Faces(QStackedWidget):
     """Shows one panel at a time; one with a name folds and is scrolled, another takes the room there is."""
 
-    def __init__(self) -> None:
+    def __init__(self, look: Look) -> None:
         super().__init__()
+        self._look = look
         self._places: dict[QWidget, QWidget] = {}
 
     def add(self, panel: QWidget, name: str = "") -> None:
         """Take a panel."""
         place = self._places[panel] = Folding(panel, name) if name else panel
+        if isinstance(place, Folding):
+            quieten_bars(place, self._look)
         self.addWidget(place)
 
     @property
