@@ -3032,7 +3032,7 @@
     </message>
     <message>
         <source>See who is here</source>
-        <translation>Nachsehen, wer da ist</translation>
+        <translation>Sehen, wer da ist</translation>
     </message>
     <message>
         <source>Outcome</source>

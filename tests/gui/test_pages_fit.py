@@ -29,7 +29,7 @@ SCHEMES = (
     ("dark", "high"),
 )
 MOTIONS = ("full", "reduced")
-TEXTS = (100, 200)
+TEXTS = (100, 125, 200)
 LANGUAGES = ("en", "de")
 DIRECTIONS = ("ltr", "rtl")
 READ_RATIO = 4.5
