@@ -1,13 +1,17 @@
 #!/usr/bin/env bash
 # Makes the environment and runs everything that must hold: lint, format, types, contracts, tests.
 # `tests/run.sh [pytest arguments]`. Every part runs; the exit status is that of the first that fails.
+# Without arguments the tests run in two halves at the same time: those that need a screen of their own, and
+# the others, whose words come when they are done.
 set -euo pipefail
 # shellcheck source=resources/environment.sh
 source "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/../resources/environment.sh"
 
 work=$(mktemp -d "${TMPDIR:-/tmp}/pacewright-tests.XXXXXX")
 screen=
+other=
 leave() {
+    [[ -z $other ]] || kill "$other" 2>/dev/null || true
     [[ -z $screen ]] || kill "$screen" 2>/dev/null || true
     rm -rf "$work"
 }
@@ -52,5 +56,27 @@ part "format" -m ruff format --check --quiet .
 part "types" -m mypy
 part "contracts" -c 'from importlinter.cli import lint_imports_command; lint_imports_command()'
 [[ ${#failed[@]} == 0 ]] || say "failed before the tests, see above: ${failed[*]}"
-part "tests" -m pytest "$@"
+if [[ $# != 0 ]]; then
+    part "tests" -m pytest "$@"
+    exit "$status"
+fi
+readonly without_screen=(tests/golden tests/outside tests/unit)
+with_screen=()
+for folder in tests/*/; do
+    folder=${folder%/}
+    [[ $folder == */__pycache__ || " ${without_screen[*]} " == *" $folder "* ]] || with_screen+=("$folder")
+done
+QT_QPA_PLATFORM=offscreen "$python" -m pytest "${without_screen[@]}" >"$work/without_screen.log" 2>&1 &
+other=$!
+part "tests with a screen" -m pytest "${with_screen[@]}"
+say "tests without a screen"
+code=0
+wait "$other" || code=$?
+other=
+cat "$work/without_screen.log"
+if [[ $code != 0 ]]; then
+    failed+=("tests without a screen")
+    [[ $status != 0 ]] || status=$code
+fi
+[[ ${#failed[@]} == 0 ]] || say "failed: ${failed[*]}"
 exit "$status"
