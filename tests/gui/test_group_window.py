@@ -141,6 +141,35 @@ def test_a_session_cut_short_is_offered_and_goes_on_for_all(qtbot: QtBot, tmp_pa
     assert {run.outcome for run in runs} == {RunOutcome.FINISHED}
 
 
+@pytest.mark.parametrize("lost", [False, True])
+def test_a_session_cut_short_is_laid_down_and_offered_no_more(
+    qtbot: QtBot, tmp_path: Path, *, lost: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first = Rig(qtbot, tmp_path, open_database)
+    first.open()
+    first.window.open_group()
+    room = set_up(first, Form.TOGETHER)
+    first.qtbot.keyClick(room._console, Qt.Key.Key_Space)
+    let_pass(first, room, 12_000)
+    room._room = None  # the program dies
+    first.window.close()
+    second = Rig(qtbot, tmp_path, open_database)
+    second.open()
+    second.window.open_group()
+    again = room_of(second)
+    qtbot.waitUntil(lambda: again._unfinished is not None)
+    if lost:
+        monkeypatch.setattr("app.views.group.group_room.laid_out", lambda _group, _parse: None)
+        click(second, "Take it up again")
+        assert again._setup._notice.text()
+    click(second, "Lay it down")
+    assert not again._setup._offer.isVisible()
+    second.window.close()
+    assert {(run.outcome, run.reps_done) for run in second.runs()} == {(RunOutcome.ABANDONED, 1)}
+    with wiring.open_record(second.database) as database:
+        assert database.groups.unfinished() == ()
+
+
 def test_what_cannot_be_done_is_said_on_the_page(rig: Rig) -> None:
     room = room_of(rig)
     room._setup._plan.setCurrentIndex(1)

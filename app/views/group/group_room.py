@@ -24,7 +24,7 @@ from app.views.group.group_writer import GroupWriter, NewId, Stamp, new_record
 from app.views.group.gym_window import REBUILD_AFTER_MS, GymWindow, LookOf, monitor_name
 from app.views.group.room_session import RoomSession
 from app.views.group.setup_page import SetupPage
-from app.views.group.unfinished import UnfinishedGroup, laid_out, latest_unfinished_group
+from app.views.group.unfinished import UnfinishedGroup, ends_of, laid_out, latest_unfinished_group
 from app.views.ticker import Ticker
 from app.views.tidying import Tidying
 from app.views.translation import message, tr
@@ -94,6 +94,21 @@ class GroupRoom(QStackedWidget):
         stamp, _ = self._writing()
         known = group.record, group.headers
         self._lead(session, GroupWriter(self._keeper, session, lambda: known, stamp), group)
+
+    def lay_down(self) -> None:
+        """Close the session that was cut short as it stands: every run abandoned, every rep kept."""
+        group = self._unfinished
+        if group is None:
+            return
+        ends = ends_of(group, laid_out(group, self._house.parse_plan))
+        for header, prescribed, facts, more in zip(
+            group.headers, group.prescribed, group.facts, ends, strict=True
+        ):
+            if more:
+                self._keeper.recall(header, prescribed, facts)
+                self._keeper.append(header.run_id, len(facts), more)
+        self._offer(None)
+        self._keeper.ask(latest_unfinished_group, self._offer)
 
     def renew(self) -> None:
         """Build what is shown anew, where it was, with the look that screens have now."""
@@ -176,6 +191,7 @@ class GroupRoom(QStackedWidget):
         setup = SetupPage(look, self._house.plans, self._grouping_of, len(self._house.read_athletes()))
         setup.chosen.connect(self._on_chosen)
         setup.again.connect(self.take_up)
+        setup.laid_down.connect(self.lay_down)
         setup.left.connect(self.left)
         self.addWidget(setup)
         self.setFocusProxy(setup)

@@ -64,6 +64,7 @@ class SetupPage(QWidget):
 
     chosen = Signal(object, object)
     again = Signal()
+    laid_down = Signal()
     left = Signal()
 
     def __init__(
@@ -208,6 +209,7 @@ class SetupPage(QWidget):
         frame = card(self._look)
         row = QHBoxLayout(frame)
         row.addWidget(self._offer_words, 1)
+        row.addWidget(quiet_button(self._look, tr("Lay it down"), self.laid_down.emit))
         row.addWidget(strong_button(self._look, tr("Take it up again"), self.again.emit))
         frame.hide()
         return frame

@@ -9,7 +9,10 @@ from app.domain.group import GroupSession
 from app.domain.group_record import GroupRecord, session_of
 from app.domain.plan import WrittenPlan
 from app.domain.prescription import prescriptions
-from app.domain.records import Fact, RunHeader
+from app.domain.records import BoutPrescribed, Fact, RunEnded, RunHeader, RunOutcome
+from app.run.controller import handle
+from app.run.intents import Stop
+from app.run.restore import restore
 
 if TYPE_CHECKING:
     from app.store.database import Database
@@ -25,6 +28,7 @@ class UnfinishedGroup:
     record: GroupRecord
     headers: tuple[RunHeader, ...]
     facts: tuple[tuple[Fact, ...], ...]
+    prescribed: tuple[tuple[BoutPrescribed, ...], ...]
 
     @property
     def title(self) -> str:
@@ -63,7 +67,13 @@ def latest_unfinished_group(database: "Database") -> UnfinishedGroup | None:
     facts = tuple(
         database.queries.facts_of(member.run_id) if member.run_id in led else () for member in members
     )
-    return UnfinishedGroup(record, headers, facts)
+    prescribed = tuple(
+        tuple(dict.fromkeys(asked for asked, _ in database.queries.bouts_of(member.run_id)))
+        if member.run_id in led
+        else ()
+        for member in members
+    )
+    return UnfinishedGroup(record, headers, facts, prescribed)
 
 
 def laid_out(group: UnfinishedGroup, parse: Callable[[str], WrittenPlan]) -> GroupSession | None:
@@ -77,3 +87,19 @@ def laid_out(group: UnfinishedGroup, parse: Callable[[str], WrittenPlan]) -> Gro
         for part, facts in zip(session.parts, group.facts, strict=True)
     )
     return session if fits and all(prescriptions(part.timeline) for part in session.parts) else None
+
+
+def ends_of(group: UnfinishedGroup, session: GroupSession | None) -> tuple[tuple[Fact, ...], ...]:
+    """What closes each run without an end as it stands: abandoned, every rep kept. By their place."""
+    ends: list[tuple[Fact, ...]] = []
+    for place, facts in enumerate(group.facts):
+        if not facts or any(isinstance(fact, RunEnded) for fact in facts):
+            ends.append(())
+            continue
+        gone_ms = max(fact.at_ms for fact in facts)
+        if session is None:
+            ends.append((RunEnded(gone_ms, RunOutcome.ABANDONED),))
+            continue
+        timeline = session.parts[place].timeline
+        ends.append(handle(timeline, restore(timeline, facts, gone_ms), Stop(), gone_ms)[1])
+    return tuple(ends)
