@@ -10,6 +10,7 @@ from app.views.lettering import desk_scale
 from app.views.review.athlete.page import Door
 from app.views.review.entry.entering import Entering
 from app.views.review.handout.handing_out import HandingOut
+from app.views.review.planning.planner import Planner
 from app.views.theme import Look
 from app.views.translation import message, tr
 
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from app.views.house import House
     from app.views.worker import RecordKeeper
 
-REPORT, TEST = message("Report"), message("Enter a test")
+REPORT, TEST, PLAN = message("Report"), message("Enter a test"), message("Plan sessions")
 
 
 def athlete_deeds(
@@ -31,6 +32,8 @@ def athlete_deeds(
     if stamp is None or new_id is None:
         return ()
     handing_out, entering = HandingOut(keeper, stamp, house.fonts), Entering(keeper, stamp, new_id, after)
+    plans = house.plans, lambda path: house.read_plan(path).plan.title
+    planner = Planner(keeper, stamp, new_id, plans, after)
 
     def fitting() -> Look:
         return replace(look, sizes=desk_scale(window.width(), look.text))
@@ -38,4 +41,5 @@ def athlete_deeds(
     return (
         (tr(REPORT), lambda athlete: handing_out.open(athlete, fitting(), window)),
         (tr(TEST), lambda athlete: entering.open(athlete, fitting(), window)),
+        (tr(PLAN), lambda athlete: planner.open(athlete, fitting(), window)),
     )

@@ -1,0 +1,1 @@
+"""Planned sessions in the review: which plan on which day for whom."""
