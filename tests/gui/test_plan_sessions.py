@@ -1,7 +1,7 @@
 """Planning sessions in Review, into a real record."""
 
 from collections.abc import Iterator
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from typing import cast
 
@@ -31,16 +31,21 @@ class Planning:
     """The dialog over a window, and the record behind it."""
 
     def __init__(self, qtbot: QtBot, database: Database) -> None:
-        self.qtbot, self.database, self.kept = qtbot, database, 0
+        self.qtbot, self.database, self.kept, self.now = qtbot, database, 0, NOW
         self.window = QWidget()
         self.window.resize(1366, 768)
         qtbot.addWidget(self.window)
         self.window.show()
         plans = PLANS, lambda path: wiring.read_plan(path).plan.title
         keeper = cast("RecordKeeper", AtOnce(database))
-        self.planner = Planner(keeper, lambda: (NOW, "Europe/Berlin"), wiring.new_run_id, plans, self._count)
+        self.planner = Planner(keeper, self._stamp, wiring.new_run_id, plans, self._count)
         self.planner.open("Ines", Look(LIGHT, load_fonts(FONTS), desk_scale(1366)), self.window)
         (self.dialog,) = self.window.findChildren(PlanDialog)
+
+    def _stamp(self) -> tuple[datetime, str]:
+        """A second later each time."""
+        self.now += timedelta(seconds=1)
+        return self.now, "Europe/Berlin"
 
     def _count(self) -> None:
         self.kept += 1
