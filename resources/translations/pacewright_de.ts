@@ -1035,6 +1035,18 @@
         <translation>gewählt</translation>
     </message>
     <message>
+        <source>Stop for everybody?</source>
+        <translation>Für alle beenden?</translation>
+    </message>
+    <message>
+        <source>Leave, and stop for everybody?</source>
+        <translation>Verlassen und für alle beenden?</translation>
+    </message>
+    <message>
+        <source>Leave out: why?</source>
+        <translation>Auslassen: warum?</translation>
+    </message>
+    <message>
         <source>is not here</source>
         <translation>ist nicht da</translation>
     </message>
@@ -3203,8 +3215,20 @@
         <translation>Eine Zahl antwortet und geht weiter; 1 und 0 rasch für 10. Enter oder ↓ übergeht: Es bleibt unbekannt. Rücktaste geht zurück.</translation>
     </message>
     <message>
-        <source>How hard was it, and what hurt?</source>
-        <translation>Wie anstrengend war es, und was tat weh?</translation>
+        <source>Everybody was asked.</source>
+        <translation>Alle wurden gefragt.</translation>
+    </message>
+    <message>
+        <source>Nobody was there.</source>
+        <translation>Niemand war da.</translation>
+    </message>
+    <message>
+        <source>{name}: how hard was it?</source>
+        <translation>{name}: Wie anstrengend war es?</translation>
+    </message>
+    <message>
+        <source>{name}: how much did it hurt?</source>
+        <translation>{name}: Wie sehr hat es wehgetan?</translation>
     </message>
     <message>
         <source>Not here: {names}</source>
@@ -4729,6 +4753,142 @@
     <message>
         <source>out of a choice; out of the session, which is asked</source>
         <translation>aus einer Wahl; aus der Einheit, es wird gefragt</translation>
+    </message>
+    <message>
+        <source>● done · ▲ missed · ◇ excused · ○ to come · Page Up and Page Down change the month</source>
+        <translation>● gemacht · ▲ versäumt · ◇ entschuldigt · ○ steht an · Bild auf und Bild ab wechseln den Monat</translation>
+    </message>
+    <message>
+        <source>Say why it is excused: the reason stands beside the session.</source>
+        <translation>Gib an, warum sie entschuldigt ist: Der Grund steht bei der Einheit.</translation>
+    </message>
+    <message>
+        <source>Choose a session of this day first.</source>
+        <translation>Wähle zuerst eine Einheit dieses Tages.</translation>
+    </message>
+    <message>
+        <source>Tick at least one athlete.</source>
+        <translation>Hake mindestens eine Person an.</translation>
+    </message>
+    <message>
+        <source>The last day of a weekly session lies after its first, by ten years at most.</source>
+        <translation>Der letzte Tag einer wöchentlichen Einheit liegt nach dem ersten, höchstens zehn Jahre später.</translation>
+    </message>
+    <message>
+        <source>Plan sessions</source>
+        <translation>Einheiten planen</translation>
+    </message>
+    <message>
+        <source>Plan sessions: {name}</source>
+        <translation>Einheiten planen: {name}</translation>
+    </message>
+    <message>
+        <source>Every week until</source>
+        <translation>Jede Woche bis</translation>
+    </message>
+    <message>
+        <source>Another file …</source>
+        <translation>Andere Datei …</translation>
+    </message>
+    <message>
+        <source>Excuse</source>
+        <translation>Entschuldigen</translation>
+    </message>
+    <message>
+        <source>Make due</source>
+        <translation>Doch fällig</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>End from here</source>
+        <translation>Ab hier beenden</translation>
+    </message>
+    <message>
+        <source>Calendar file …</source>
+        <translation>Kalenderdatei …</translation>
+    </message>
+    <message>
+        <source>Plan it</source>
+        <translation>Einplanen</translation>
+    </message>
+    <message>
+        <source>Plan a session on this day</source>
+        <translation>Einheit an diesem Tag planen</translation>
+    </message>
+    <message>
+        <source>Sessions of this day</source>
+        <translation>Einheiten dieses Tages</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>Für wen</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Move to</source>
+        <translation>Verschieben auf</translation>
+    </message>
+    <message>
+        <source>Time, if any</source>
+        <translation>Uhrzeit, falls fest</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
+    </message>
+    <message>
+        <source>{n} today</source>
+        <translation>{n} heute</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>steht an</translation>
+    </message>
+    <message>
+        <source>“{typed}” is no time of day. Enter one such as 18:30, or leave it empty.</source>
+        <translation>„{typed}“ ist keine Uhrzeit. Gib eine wie 18:30 ein oder lass das Feld leer.</translation>
+    </message>
+    <message>
+        <source>{state}: {reason}</source>
+        <translation>{state}: {reason}</translation>
+    </message>
+    <message>
+        <source>Planned: {plan}, from {day}, for {names}.</source>
+        <translation>Geplant: {plan}, ab {day}, für {names}.</translation>
+    </message>
+    <message>
+        <source>Excused. It counts neither as done nor as missed.</source>
+        <translation>Entschuldigt. Sie zählt weder als gemacht noch als versäumt.</translation>
+    </message>
+    <message>
+        <source>It is due again.</source>
+        <translation>Sie ist wieder fällig.</translation>
+    </message>
+    <message>
+        <source>Moved to {day}.</source>
+        <translation>Verschoben auf {day}.</translation>
+    </message>
+    <message>
+        <source>It comes no more from {day} on. What was before stays.</source>
+        <translation>Ab {day} kommt sie nicht mehr. Was davor war, bleibt.</translation>
+    </message>
+    <message>
+        <source>Calendar files (*.ics)</source>
+        <translation>Kalenderdateien (*.ics)</translation>
+    </message>
+    <message>
+        <source>Written to {path}.</source>
+        <translation>Geschrieben nach {path}.</translation>
+    </message>
+    <message>
+        <source>Save the calendar</source>
+        <translation>Kalender speichern</translation>
     </message>
 </context>
 </TS>
