@@ -8,8 +8,9 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from app.domain.fold import fold_run
 from app.domain.grouping import Form
-from app.domain.records import FaultMarked, RunEnded
+from app.domain.records import BoutOutcome, FaultMarked, RunEnded
 from app.run.state import Stand
 from app.store.database import open_database
 from app.views.group.console_keys import ConsoleKeys
@@ -83,7 +84,9 @@ def test_leaving_asks_once_while_the_session_goes_on_and_not_otherwise(qtbot: Qt
     coach = Coach(qtbot)
     left: list[bool] = []
     coach.console.left.connect(lambda: left.append(True))
-    coach.type(" ").wait(4_000).press(Qt.Key.Key_Escape).type("x")
+    coach.type(" ").wait(4_000).press(Qt.Key.Key_Escape)
+    assert echo(coach)[0] == "Leave, and stop for everybody?"
+    coach.type("x")
     assert left == []
     assert coach.hall.room.state.leader.stand is Stand.RUNNING
     coach.press(Qt.Key.Key_Escape, Qt.Key.Key_Return)
@@ -125,7 +128,21 @@ def test_who_did_only_a_part_and_who_never_came_is_said_afterwards(qtbot: QtBot)
     assert did["Bram"] == "8 of 8"
     assert did["Chidi"].endswith("came late")
     assert "Dagny" in grid._missing.text()
+    assert grid._asked.text() == "Anouk: how hard was it?"
+    qtbot.keyClicks(grid, "4")
+    assert grid._asked.text() == "Anouk: how much did it hurt?"
     assert misfits(coach.console) == []
+
+
+def test_pain_is_asked_of_the_last_work_and_not_of_what_was_left_out(qtbot: QtBot) -> None:
+    coach = Coach(qtbot)
+    coach.type(" ").wait(34_000).type("1o4").to_the_end()
+    qtbot.keyClicks(coach.console._after, "36")
+    records = {record.bout: record for record in fold_run(coach.hall.written[0])}
+    assert records[max(records)].outcome is BoutOutcome.SKIPPED
+    worked = [record for record in records.values() if record.outcome is not BoutOutcome.SKIPPED]
+    assert [record.pain for record in worked][-1] == 6
+    assert records[max(records)].pain is None
 
 
 def test_twenty_people_are_asked_by_forty_keys(qtbot: QtBot) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.views.group.after_form import QUESTIONS, AfterForm, Answer, Question
+from app.views.group.people_table import ROOM
 from app.views.lettering import Weight
 from app.views.theme import Look
 from app.views.translation import tr
@@ -58,8 +59,10 @@ class AfterGrid(QWidget):
         header = self._table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
         header.setDefaultSectionSize(round(look.sizes.heading * 8))
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeading | Qt.AlignmentFlag.AlignVCenter)
+        self._asked = FittedLabel(look, pixels=look.sizes.display, weight=Weight.SEMIBOLD)
         self._missing = FittedLabel(look, pixels=look.sizes.heading, colour=look.scheme.quiet, lines=2)
         self._table.cellClicked.connect(self._go_to)
         about = tr(
@@ -67,7 +70,7 @@ class AfterGrid(QWidget):
             "Backspace goes back."
         )
         layout = QVBoxLayout(self)
-        layout.addWidget(label(look, tr("How hard was it, and what hurt?"), pixels=look.sizes.title))
+        layout.addWidget(self._asked)
         layout.addWidget(label(look, about, colour=look.scheme.quiet, wrap=True))
         layout.addWidget(self._table, 1)
         layout.addWidget(self._missing)
@@ -120,9 +123,10 @@ class AfterGrid(QWidget):
     def _paint(self) -> None:
         self._table.setRowCount(len(self._rows))
         asked = self._form.place
+        say(self._asked, self._question(asked))
         for row, rated in enumerate(self._rows):
-            self._put(row, 0, rated.name, asked=False)
-            self._put(row, 1, rated.did, asked=False)
+            self._put(row, 0, rated.name, asked=asked is not None and asked[0] == row)
+            self._put(row, 1, f"{rated.did}{ROOM}", asked=False)
             for column, (question, value) in enumerate(
                 zip(QUESTIONS, (rated.effort, rated.pain), strict=True), 2
             ):
@@ -132,6 +136,15 @@ class AfterGrid(QWidget):
             self._table.scrollTo(self._table.model().index(asked[0], 0))
             words = tr("Effort") if asked[1] is Question.EFFORT else tr("Pain")
             self.setAccessibleName(f"{self._rows[asked[0]].name}: {words}")
+
+    def _question(self, asked: tuple[int, Question] | None) -> str:
+        """What is asked now, of whom; that all were asked once nothing is."""
+        if asked is None or not self._rows:
+            return tr("Everybody was asked.") if self._rows else tr("Nobody was there.")
+        effort, name = asked[1] is Question.EFFORT, self._rows[asked[0]].name
+        return (tr("{name}: how hard was it?") if effort else tr("{name}: how much did it hurt?")).format(
+            name=name
+        )
 
     def _put(self, row: int, column: int, text: str, *, asked: bool) -> None:
         item = self._table.item(row, column)

@@ -26,11 +26,13 @@ from app.views.group.console_buttons import steering_buttons
 from app.views.group.console_kept import Kept
 from app.views.group.console_keys import SIGNS, ConsoleKeys
 from app.views.group.console_words import (
+    asked_line,
     chosen_line,
     done_words,
     following_line,
     here_line,
     hint,
+    last_worked,
     line_of,
     now_line,
     place_line,
@@ -97,7 +99,7 @@ class Console(QWidget):
         self._stack.setCurrentIndex(1 if over else 0)
         self._now.show_now(now_line(scene, self._look.scheme), following_line(scene))
         self._show_echo(now)
-        say(self._place, place_line(scene))
+        say(self._place, "" if over else place_line(scene))
         say(self._here, here_line(self._session.session, state.present))
         self._hint.setVisible(not over)
         self._go.setVisible(not over)
@@ -195,6 +197,9 @@ class Console(QWidget):
         member = self._keys.member
         if member is not None:
             self._now.show_echo(self._names[member], chosen_line(self._keys))
+            return
+        if self._keys.wait is not Wait.NOTHING:
+            self._now.show_echo(asked_line(self._keys), "")
             return
         if self._echo is not None and now_ms - self._echo[0] > ECHO_MS:
             self._echo = None
@@ -329,9 +334,9 @@ class Console(QWidget):
         if answer.question is Question.EFFORT:
             self._session.act(ForOne(member, RateSession(answer.value)))
         else:
-            bouts = [record.bout for record in fold_run(self._session.facts[member])]
-            if bouts:
-                self._session.act(ForOne(member, RateBout(bouts[-1], pain=answer.value)))
+            bout = last_worked(self._session.facts[member])
+            if bout is not None:
+                self._session.act(ForOne(member, RateBout(bout, pain=answer.value)))
         self.refresh()
 
     def _lay_out(self) -> None:

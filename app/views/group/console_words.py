@@ -2,9 +2,11 @@
 
 from collections.abc import Sequence
 
+from app.domain.fold import fold_run
 from app.domain.group import GroupSession
 from app.domain.records import (
     BoutChosen,
+    BoutOutcome,
     Fact,
     FaultMarked,
     RepMissed,
@@ -85,6 +87,16 @@ def chosen_line(keys: Keys) -> str:
     return tr(waits.get(keys.wait, message("chosen")))
 
 
+def asked_line(keys: Keys) -> str:
+    """What is asked before it is done for everybody."""
+    asks = {
+        Wait.STOP: message("Stop for everybody?"),
+        Wait.LEAVE: message("Leave, and stop for everybody?"),
+        Wait.REASON_FOR_ALL: message("Leave out: why?"),
+    }
+    return tr(asks[keys.wait]) if keys.wait in asks else ""
+
+
 def said_back(intent: RoomIntent, new: Sequence[Fact], before: RoomState, after: RoomState) -> str:
     """What came of an intent about one person, said back to the coach."""
     if isinstance(intent, Arrive):
@@ -109,6 +121,12 @@ def _arrived(member: int, new: Sequence[Fact], before: RoomState, after: RoomSta
         return tr("joins with the next bout")
     too_late = before.members[member].stand in (Stand.READY, Stand.ENDED)
     return tr("cannot join any more") if too_late else tr("is here already")
+
+
+def last_worked(facts: Sequence[Fact]) -> int | None:
+    """The bout that somebody worked in last, of which they are asked for pain; none where they did not."""
+    bouts = [record.bout for record in fold_run(facts) if record.outcome is not BoutOutcome.SKIPPED]
+    return bouts[-1] if bouts else None
 
 
 def done_words(done: int, asked: int, facts: Sequence[Fact]) -> str:
