@@ -4807,6 +4807,10 @@
         <translation>Ab hier beenden</translation>
     </message>
     <message>
+        <source>Tick everybody</source>
+        <translation>Alle anhaken</translation>
+    </message>
+    <message>
         <source>Calendar file …</source>
         <translation>Kalenderdatei …</translation>
     </message>

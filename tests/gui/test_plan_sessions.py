@@ -102,6 +102,12 @@ def test_a_session_comes_weekly_for_everybody_who_is_ticked(planning: Planning) 
     assert planning.days("Ines") == planning.days("Hugo") == days
 
 
+def test_everybody_is_ticked_at_once(planning: Planning) -> None:
+    planning.press("Tick everybody")
+    planning.press("Plan it")
+    assert planning.days("Ines") == planning.days("Hugo") == [date(2026, 11, 25)]
+
+
 def test_a_day_is_excused_with_a_reason_and_made_due_again(planning: Planning) -> None:
     planning.press("Plan it")
     assert planning.press("Excuse") == NO_REASON

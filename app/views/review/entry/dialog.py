@@ -46,7 +46,7 @@ class TestDialog(QDialog):
         self.test_list = RowsTable(self.tests, tr("Tests"))
         self.form = TestForm(look, athlete, today)
         self.results = ResultsCard(look)
-        self._choice = Card(tr("Test"))
+        self._choice = Card(tr("Tests"))
         self._lay_out()
         self._connect()
         self._set_look(look)
@@ -131,6 +131,6 @@ class TestDialog(QDialog):
 
 def _columns() -> tuple[Column[FieldTest], ...]:
     return (
-        Column(tr("Test"), lambda test: tr(test.name), lambda test: tr(test.name), wide=True),
+        Column(tr("Tests"), lambda test: tr(test.name), lambda test: tr(test.name), wide=True),
         Column(tr("Unit"), lambda test: "" if test.unit == NO_UNIT else test.unit, lambda test: test.unit),
     )

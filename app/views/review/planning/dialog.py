@@ -94,6 +94,7 @@ class PlanDialog(QDialog):
             (tr("End from here"), self._end),
         )
         self.acts = [self._act(words_, act) for words_, act in told]
+        self.everybody = self._act(tr("Tick everybody"), self._tick_everybody)
         self.export = self._act(tr("Calendar file …"), self.exported.emit)
         self.keep = strong_button(look, tr("Plan it"), self._plan)
         self._lay_out()
@@ -156,6 +157,10 @@ class PlanDialog(QDialog):
         here = QDate(day.year, day.month, day.day)
         self.to_day.setDate(here)
         self.until.setDate(here.addDays(WEEKS_OFFERED * 7))
+
+    def _tick_everybody(self) -> None:
+        for row in range(self.people.count()):
+            self.people.item(row).setCheckState(Qt.CheckState.Checked)
 
     def _chosen(self) -> DueSession | None:
         item = self.sessions.currentItem() if self.sessions.count() else None
@@ -228,6 +233,7 @@ class PlanDialog(QDialog):
         self._new = Card(tr("Plan a session on this day"))
         self._month.body.addWidget(self.grid, 1)
         self._month.header.addWidget(self.export)
+        self._new.header.addWidget(self.everybody)
         self.sessions.setAccessibleName(tr("Sessions of this day"))
         self.people.setAccessibleName(tr("For whom"))
         self._day.body.addWidget(self.sessions, 1)
@@ -280,7 +286,7 @@ class PlanDialog(QDialog):
         self.message.setWordWrap(True)
         self.message.setTextFormat(Qt.TextFormat.PlainText)
         self.plan.set_look(look)
-        for act in (*self.acts, self.export):
+        for act in (*self.acts, self.export, self.everybody):
             act.set_look(look)
         parent = self.parentWidget()
         room = QSize(WIDE, WIDE) if parent is None else parent.size()
