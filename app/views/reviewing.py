@@ -79,6 +79,7 @@ class Reviewing:
         from app.views.review.room import Asks, ReviewRoom
 
         if self.frame is None:
+            deeds = athlete_deeds(self._house, self._keeper, look, window, self.refresh)
             asks = Asks(
                 self._ask_squad,
                 self._ask_athlete,
@@ -86,7 +87,8 @@ class Reviewing:
                 self._ask_sessions,
                 self._leave,
                 self._correct_with(window),
-                (*athlete_deeds(self._house, self._keeper, look, window, self.refresh), *self.doors),
+                (*deeds.doors, *self.doors),
+                deeds.plan,
             )
             room = self._room = ReviewRoom(look, asks)
             room.present(on=presenting)

@@ -1,7 +1,7 @@
 """What can be done on an athlete's page beside looking: a report made, a test entered, sessions planned."""
 
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
@@ -21,16 +21,24 @@ if TYPE_CHECKING:
 REPORT, TEST, PLAN = message("Report"), message("Enter a test"), message("Plan sessions")
 
 
+@dataclass(frozen=True, slots=True)
+class Deeds:
+    """Actions, each given an athlete's name: the `doors` of their page, and planning from the squad."""
+
+    doors: tuple[Door, ...] = ()
+    plan: Callable[[str], object] | None = None
+
+
 def athlete_deeds(
     house: "House", keeper: "RecordKeeper", look: Look, window: QWidget, after: Callable[[], object]
-) -> tuple[Door, ...]:
-    """The actions, each given an athlete's name; `after` is called once something was kept.
+) -> Deeds:
+    """The actions; `after` is called once something was kept.
 
     Without a clock or ids in the house there are none.
     """
     stamp, new_id = house.stamp, house.new_id
     if stamp is None or new_id is None:
-        return ()
+        return Deeds()
     handing_out, entering = HandingOut(keeper, stamp, house.fonts), Entering(keeper, stamp, new_id, after)
     plans = house.plans, lambda path: house.read_plan(path).plan.title
     planner = Planner(keeper, stamp, new_id, plans, after)
@@ -38,8 +46,12 @@ def athlete_deeds(
     def fitting() -> Look:
         return replace(look, sizes=desk_scale(window.width(), look.text))
 
-    return (
+    def plan(athlete: str) -> None:
+        planner.open(athlete, fitting(), window)
+
+    doors = (
         (tr(REPORT), lambda athlete: handing_out.open(athlete, fitting(), window)),
         (tr(TEST), lambda athlete: entering.open(athlete, fitting(), window)),
-        (tr(PLAN), lambda athlete: planner.open(athlete, fitting(), window)),
+        (tr(PLAN), plan),
     )
+    return Deeds(doors, plan)

@@ -48,7 +48,8 @@ class Asks:
 
     `squad` through `show_squad`; `athlete` (name, stretch, whether with pain) through `show_athlete`; `run`
     (its UUID) through `show_run`; `sessions` through the page of all sessions. `correct` opens the dialog for
-    a run, `leave` goes back to the start. `doors` are the actions on an athlete's page.
+    a run, `leave` goes back to the start. `doors` are the actions on an athlete's page; `plan` plans sessions
+    from the squad, first for the athlete it is given.
     """
 
     squad: Callable[[], object] = _nothing
@@ -58,6 +59,7 @@ class Asks:
     leave: Callable[[], object] = _nothing
     correct: Callable[[str, Look], None] | None = None
     doors: tuple[Door, ...] = field(default=())
+    plan: Callable[[str], object] | None = None
 
 
 class ReviewRoom(QWidget):
@@ -168,6 +170,8 @@ class ReviewRoom(QWidget):
         self._presenting = on
         self._close_why()
         self.squad.present(on=on)
+        for door in self.athlete.doors:
+            door.setVisible(not on)
         self.sessions.present(on=on)
         if self.run.view is not None:
             self.run.show_view(self.run.view, pain=not on, correcting=self._correcting)
@@ -251,6 +255,9 @@ class ReviewRoom(QWidget):
 
     def _connect(self) -> None:
         self.squad.opened.connect(self.open_athlete)
+        if self._asks.plan is not None:
+            self.squad.plan.connect(self._asks.plan)
+            self.squad.offer_planning()
         self.squad.sessions.connect(self.open_sessions)
         for page in (self.athlete, self.sessions):
             page.opened.connect(self.open_run)

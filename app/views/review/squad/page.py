@@ -29,12 +29,14 @@ SEARCH = message("/ to search")
 class SquadPage(QWidget):
     """Everybody. `opened` carries a name, `why` a name and the figures of a line.
 
-    `sessions` asks for the list of all runs. Return opens an athlete, W asks why, / searches, Esc ends it.
+    `sessions` asks for the list of all runs, `plan` to plan sessions, first for the athlete of the line
+    chosen. Return opens an athlete, W asks why, / searches, Esc ends it.
     """
 
     opened = Signal(str)
     why = Signal(str, object)
     sessions = Signal()
+    plan = Signal(str)
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -48,7 +50,9 @@ class SquadPage(QWidget):
         self.search.setPlaceholderText(tr(SEARCH))
         self.search.setAccessibleName(tr("Search the squad"))
         self.search.setClearButtonEnabled(True)
-        self.all_sessions = WordButton(tr("All sessions"))
+        self.all_sessions, self.planning = WordButton(tr("All sessions")), WordButton(tr("Plan sessions"))
+        self._may_plan = False
+        self.planning.hide()
         self.model = SquadModel(self)
         self.table = SquadTable(self.model)
         self.table.sort_by(WHY_FIRST, Qt.SortOrder.AscendingOrder)
@@ -72,9 +76,15 @@ class SquadPage(QWidget):
         self._lines, self._known = tuple(lines), True
         self._fill()
 
+    def offer_planning(self) -> None:
+        """Let sessions be planned from here, though not while others look on."""
+        self._may_plan = True
+        self.planning.setVisible(not self._presenting)
+
     def present(self, *, on: bool) -> None:
         """Hide pain, reasons and names, or show them again."""
         self._presenting = on
+        self.planning.setVisible(self._may_plan and not on)
         self.model.present(on=on)
         self._fill()
 
@@ -99,7 +109,8 @@ class SquadPage(QWidget):
             f" border: 1px solid {look.scheme.quiet}; border-radius: 6px; padding: 3px 8px; }}"
             f"QLineEdit:focus {{ border-color: {look.scheme.accent}; }}"
         )
-        self.all_sessions.set_look(look)
+        for door in (self.all_sessions, self.planning):
+            door.set_look(look)
         self.message.setFont(look.font(sizes.heading))
         self.card.set_look(look)
         self.table.set_look(look)
@@ -119,6 +130,7 @@ class SquadPage(QWidget):
         self._header = QHBoxLayout()
         self._header.addWidget(self.title)
         self._header.addWidget(self.subtitle, 1, Qt.AlignmentFlag.AlignBottom)
+        self._header.addWidget(self.planning)
         self._header.addWidget(self.all_sessions)
         self._header.addWidget(self.search)
         self.card.body.addWidget(self.table, 1)
@@ -134,6 +146,7 @@ class SquadPage(QWidget):
         self.search.textChanged.connect(self._fill)
         self.search.returnPressed.connect(self.table.setFocus)
         self.all_sessions.clicked.connect(self.sessions)
+        self.planning.clicked.connect(self._want_plan)
         for keys, act in (("/", self._begin_search), ("W", self._want_why)):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -183,6 +196,11 @@ class SquadPage(QWidget):
         chosen = self._chosen()
         if chosen is not None:
             self.opened.emit(chosen)
+
+    def _want_plan(self) -> None:
+        chosen = self._chosen()
+        if chosen is not None:
+            self.plan.emit(chosen)
 
     def _want_why(self) -> None:
         row = self.table.currentIndex().row()
