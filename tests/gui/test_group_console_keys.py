@@ -13,6 +13,7 @@ from app.domain.grouping import Form
 from app.domain.records import BoutOutcome, FaultMarked, RunEnded
 from app.run.state import Stand
 from app.store.database import open_database
+from app.views.group.coach_keys import Wait
 from app.views.group.console_keys import ConsoleKeys
 from app.views.group.group_room import GroupRoom
 from tests.fitting import misfits, nameless
@@ -108,6 +109,19 @@ def test_esc_gives_up_a_note_that_was_begun(qtbot: QtBot) -> None:
     assert coach.hall.room.state.leader.stand is Stand.PAUSED
 
 
+def test_esc_leaves_full_screen_before_it_asks_anything(rig: Rig) -> None:
+    room = set_up(rig, Form.TOGETHER)
+    assert room._room is not None
+    rig.qtbot.keyClick(room._console, Qt.Key.Key_Space)
+    rig.qtbot.keyClick(room._console, Qt.Key.Key_F11)
+    assert rig.window.isFullScreen()
+    rig.qtbot.keyClick(room._console, Qt.Key.Key_Escape)
+    assert not rig.window.isFullScreen()
+    assert room._console is not None
+    assert room._console._keys.wait is Wait.NOTHING
+    rig.window.close()
+
+
 def test_the_page_of_keys_fits_and_any_key_closes_it(qtbot: QtBot) -> None:
     coach = Coach(qtbot)
     coach.type(" ").wait(4_000).press(Qt.Key.Key_F1)
@@ -132,6 +146,12 @@ def test_who_did_only_a_part_and_who_never_came_is_said_afterwards(qtbot: QtBot)
     qtbot.keyClicks(grid, "4")
     assert grid._asked.text() == "Anouk: how much did it hurt?"
     assert misfits(coach.console) == []
+
+
+def test_a_bout_that_was_done_again_counts_once_afterwards(qtbot: QtBot) -> None:
+    coach = Coach(qtbot)
+    coach.type(" ").wait(16_500).type("a").to_the_end()
+    assert {row.did for row in coach.console._after._rows} == {"8 of 8"}
 
 
 def test_pain_is_asked_of_the_last_work_and_not_of_what_was_left_out(qtbot: QtBot) -> None:

@@ -14,13 +14,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.domain.fold import fold_closing, fold_run
-from app.run.intents import RateBout, RateSession
-from app.run.room_intents import ForOne, RoomIntent
+from app.run.room_intents import RoomIntent
 from app.run.state import Stand
 from app.views.athlete.loudness_bar import loudness_words
-from app.views.group.after_form import Answer, Question
-from app.views.group.after_grid import AfterGrid, Rated
+from app.views.group.after_form import Answer
+from app.views.group.after_grid import AfterGrid
+from app.views.group.afterwards import answering, missing, rated
 from app.views.group.coach_keys import Asked, Keys, Moment, Wait, strike
 from app.views.group.console_buttons import steering_buttons
 from app.views.group.console_kept import Kept
@@ -28,11 +27,9 @@ from app.views.group.console_keys import SIGNS, ConsoleKeys
 from app.views.group.console_words import (
     asked_line,
     chosen_line,
-    done_words,
     following_line,
     here_line,
     hint,
-    last_worked,
     line_of,
     now_line,
     place_line,
@@ -109,7 +106,10 @@ class Console(QWidget):
         self._warning.setVisible(bool(self._warning.text()))
         self._find.setVisible(ready)
         if over:
-            self._after.show_rows([rated for _, rated in self._rated()], self._missing())
+            facts = self._session.facts
+            self._after.show_rows(
+                rated(self._session.session, self._names, facts), missing(self._names, facts)
+            )
         else:
             lines = [
                 line_of(member, someone, self._session.facts[member], ready=ready)
@@ -142,6 +142,8 @@ class Console(QWidget):
             return
         if key is Qt.Key.Key_Escape and (not self._writing.isHidden() or self._find.hasFocus()):
             self._put_away()
+        elif key is Qt.Key.Key_Escape and self._keys.wait is Wait.NOTHING and self.window().isFullScreen():
+            super().keyPressEvent(event)
         elif key is Qt.Key.Key_F9:
             self._show_gym()
         elif key is Qt.Key.Key_F1:
@@ -311,32 +313,10 @@ class Console(QWidget):
     def _show_gym(self) -> None:
         self.gym_wanted.emit(str(self._monitor.currentData() or ""))
 
-    def _rated(self) -> list[tuple[int, Rated]]:
-        """Everybody who was there with what they did and said, by their place in the session."""
-        rows = []
-        for member, facts in enumerate(self._session.facts):
-            if not facts:
-                continue
-            records = fold_run(facts)
-            asked = sum(bout.low for bout in self._session.session.parts[member].timeline.bouts)
-            done = done_words(sum(record.reps_done for record in records), asked, facts)
-            pains = [record.pain for record in records if record.pain is not None]
-            pain = pains[-1] if pains else None
-            rows.append((member, Rated(self._names[member], done, fold_closing(facts).session_rpe, pain)))
-        return rows
-
-    def _missing(self) -> tuple[str, ...]:
-        """Who never came."""
-        return tuple(name for name, facts in zip(self._names, self._session.facts, strict=True) if not facts)
-
     def _rate(self, answer: Answer) -> None:
-        member = self._rated()[answer.row][0]
-        if answer.question is Question.EFFORT:
-            self._session.act(ForOne(member, RateSession(answer.value)))
-        else:
-            bout = last_worked(self._session.facts[member])
-            if bout is not None:
-                self._session.act(ForOne(member, RateBout(bout, pain=answer.value)))
+        intent = answering(answer, self._session.facts)
+        if intent is not None:
+            self._session.act(intent)
         self.refresh()
 
     def _lay_out(self) -> None:

@@ -113,7 +113,7 @@ class SetupPage(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc goes back, Enter goes on."""
-        if event.key() == Qt.Key.Key_Escape:
+        if event.key() == Qt.Key.Key_Escape and not self.window().isFullScreen():
             self.left.emit()
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._go()
