@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from app.reports.report_parts import Chart, Point, Series
 
-WIDTH, HEIGHT = 250.0, 118.0
+WIDTH, HEIGHT = 250.0, 100.0
 LEFT, RIGHT, TOP, BOTTOM = 30.0, 8.0, 16.0, 16.0
 THIN, AXIS = 0.6, 0.4
 INK, QUIET, FAINT = "#15202B", "#5B6B7C", "#DDE3EA"

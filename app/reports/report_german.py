@@ -45,6 +45,8 @@ SENTENCES = {
         "Die Tabelle zeigt die letzten {n} Wochen, das Diagramm alle."
     ),
     "No test was done on both sides on one day.": "Kein Test wurde an einem Tag auf beiden Seiten gemacht.",
+    "{n} more row is among the figures.": "{n} weitere Zeile steht unter den Zahlen.",
+    "{n} more rows are among the figures.": "{n} weitere Zeilen stehen unter den Zahlen.",
     "No test was done in this time.": "In dieser Zeit wurde kein Test gemacht.",
     "{title}: nothing is known.": "{title}: nichts bekannt.",
     "{title}: {n} known, {gaps} not; first {first}, last {last}, least {least}, greatest {most} {unit}.": (

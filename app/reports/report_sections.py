@@ -25,7 +25,7 @@ from app.reports.report_parts import Block, Charts, Heading, Lines, Table
 from app.reports.report_summary import DIFFERENCE, sessions_in, unsettled
 from app.reports.report_words import DASH, Words
 
-MOST_WEEKS, MOST_STAGES, MOST_CHARTS, MOST_TESTS = 8, 8, 4, 10
+MOST_WEEKS, MOST_STAGES, MOST_CHARTS, MOST_ROWS = 8, 6, 4, 8
 CAUTIONS = (
     "This is no medical device. It does not diagnose, clear or predict injury.",
     "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional.",
@@ -45,7 +45,8 @@ EXPLAINED = (SESSIONS, REPS, TEMPO, WEEK, MONOTONY, STRAIN, CONTACTS, TENSION, V
 def adherence(found: Found, say: Words) -> tuple[Block, ...]:
     """Sessions, reps and tempo with their intervals, by week and by stage."""
     whole = [_share(say, say(rule.name), found.one(rule.name)) for rule in (SESSIONS, REPS, TEMPO)]
-    stages = found.parts(REPS.name, "stage: ")[:MOST_STAGES]
+    every = found.parts(REPS.name, "stage: ")
+    stages = every[:MOST_STAGES]
     rows = [
         _share(say, say("Reps, {stage}", stage=figure.of.partition(": ")[2]), figure) for figure in stages
     ]
@@ -55,7 +56,8 @@ def adherence(found: Found, say: Words) -> tuple[Block, ...]:
         side = say(figure.of.partition(": ")[2])
         rows.append(_share(say, say("Landings stuck, {side}", side=side), figure))
     charts = Charts((kept_chart(found, say), contacts_chart(found, say)))
-    return Heading(say("Adherence")), Table(head, (*whole, *rows)), charts
+    told = Table(head, (*whole, *rows)), *_left_out(len(every) - MOST_STAGES, say)
+    return Heading(say("Adherence")), *told, charts
 
 
 def load(found: Found, say: Words) -> tuple[Block, ...]:
@@ -91,20 +93,21 @@ def sides(found: Found, say: Words) -> tuple[Block, ...]:
         told = Lines((say("No test was done on both sides on one day."),))
         return Heading(say("Left and right")), told
     names = ("Test", "Left", "Right", "Difference", "Index, %", "Behind", "Against its error")
-    return Heading(say("Left and right")), Table(tuple(map(say, names)), tuple(rows[:MOST_TESTS]))
+    return Heading(say("Left and right")), *_cut(tuple(map(say, names)), rows, say)
 
 
 def progress(found: Found, say: Words) -> tuple[Block, ...]:
-    """Each test: best, last, change and slope with its interval; charts of those done most often."""
-    tested = [(days_tested(found, test), test) for test in CATALOGUE]
+    """Best, last, change and slope with its interval of the tests, those done most often first; charts."""
+    every = ((days_tested(found, test), test) for test in CATALOGUE)
+    tested = sorted(every, key=lambda pair: -pair[0])
     done = [test for days, test in tested if days]
     if not done:
         return Heading(say("Tests")), Lines((say("No test was done in this time."),))
-    rows = [row for test in done for row in _progress(found, say, test)][: 2 * MOST_TESTS]
+    rows = [row for test in done for row in _progress(found, say, test)]
     names = ("Test", "Days", "Best", "Last", "Change", "Slope a week", "95 % interval")
-    often = sorted(tested, key=lambda pair: -pair[0])[:MOST_CHARTS]
+    often = tested[:MOST_CHARTS]
     charts = tuple(test_chart(found, say, test) for days, test in often if days > 1)
-    blocks: tuple[Block, ...] = (Heading(say("Tests")), Table(tuple(map(say, names)), tuple(rows)))
+    blocks: tuple[Block, ...] = (Heading(say("Tests")), *_cut(tuple(map(say, names)), rows, say))
     return (*blocks, Charts(charts)) if charts else blocks
 
 
@@ -144,6 +147,18 @@ def definitions(say: Words) -> tuple[Block, ...]:
     rows = tuple((say(rule.name), say(rule.formula), say.known(rule.source)) for rule in EXPLAINED)
     head = say("Figure"), say("How it is made"), say("Source")
     return Heading(say("What the figures are")), Table(head, rows, text=True)
+
+
+def _cut(head: tuple[str, ...], rows: list[tuple[str, ...]], say: Words) -> tuple[Block, ...]:
+    """The table with as many rows as a report has room for, and how many are left out."""
+    return Table(head, tuple(rows[:MOST_ROWS])), *_left_out(len(rows) - MOST_ROWS, say)
+
+
+def _left_out(more: int, say: Words) -> tuple[Block, ...]:
+    if more <= 0:
+        return ()
+    one, many = "{n} more row is among the figures.", "{n} more rows are among the figures."
+    return (Lines((say.counted(more, one, many),)),)
 
 
 def _last_answered(found: Found, say: Words) -> str:

@@ -17,7 +17,7 @@ from app.reports.report_sections import notes as note_blocks
 from app.reports.report_summary import sessions_in
 from app.reports.report_words import Words
 
-MOST_TESTS, MOST_NOTES = 6, 3
+MOST_TESTS, MOST_NOTES = 4, 2
 STOP = "Sharp pain, giving way, chest pain, dizziness, numbness: stop, and see a licensed professional."
 ADVANCE = "This sheet is no advice. Talk about it with the person who plans your training."
 
@@ -30,7 +30,7 @@ def sheet_content(
     notes: Iterable[Note] = (),
     language: str = "en",
 ) -> ReportContent:
-    """The sheet of an athlete's days, in `en` or `de`; of the notes handed in the last three stand on it."""
+    """The sheet of an athlete's days, in `en` or `de`; of the notes handed in the last two stand on it."""
     say, found = Words(language), Found(record, figures)
     span = say.span(record.first, record.last)
     latest = sorted(notes, key=lambda each: (each.at, each.id))[-MOST_NOTES:]

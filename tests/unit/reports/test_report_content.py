@@ -5,12 +5,13 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
+from app.analysis.tests_catalog import CATALOGUE, Counts
 from app.domain.keeping import Note
 from app.domain.plan import Side
 from app.domain.planned import DueState
 from app.domain.reviewed import AthleteRecord
 from app.reports.report_parts import Charts, Heading, Lines, ReportContent, Table
-from app.reports.report_sections import CAUTIONS
+from app.reports.report_sections import CAUTIONS, MOST_ROWS
 from app.reports.reporting import Report, content_of, notes_within
 from tests.reviewed import MONDAY, TODAY, due, part, record, result, session
 
@@ -82,6 +83,16 @@ def test_a_side_is_behind_only_beyond_the_error_of_the_test() -> None:
     told = "In no test is a side behind beyond the error of the test, as far as that error is known."
     assert told in sentences(report(few))
     assert rows(report(few))["Single hop for distance, cm"][-2:] == ("left", "unknown")
+
+
+def test_what_finds_no_room_in_a_table_is_counted() -> None:
+    one_side = [
+        result(50, test.key, unit=test.unit, side=Side.LEFT if test.by_side else Side.BOTH, id=test.key)
+        for test in CATALOGUE
+        if test.counts is not Counts.MEAN_OF_BEST_FIVE
+    ]
+    told = sentences(report(record(results=tuple(one_side))))
+    assert f"{len(one_side) - MOST_ROWS} more rows are among the figures." in told
 
 
 def test_notes_stand_in_it_only_where_they_are_handed_in() -> None:

@@ -12,7 +12,8 @@ from app.reports.report_sections import CAUTIONS, EXPLAINED
 
 REPORTS = Path(__file__).parents[3] / "app" / "reports"
 MODULES = sorted({*REPORTS.glob("report_*.py"), REPORTS / "sheet_content.py"})
-SAID_ELSEWHERE = {
+MORE = {"{n} more row is among the figures.", "{n} more rows are among the figures."}
+SAID_ELSEWHERE = MORE | {
     *CAUTIONS,
     "left",
     "right",

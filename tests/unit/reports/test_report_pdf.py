@@ -1,5 +1,6 @@
 """The PDF of a report: tagged, titled, in its language; whatever people are called."""
 
+from dataclasses import replace
 from datetime import timedelta
 from io import BytesIO
 from pathlib import Path
@@ -8,11 +9,13 @@ from typing import Any
 import pytest
 from pypdf import PdfReader
 
+from app.analysis.tests_catalog import CATALOGUE
 from app.domain.keeping import Note
+from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
 from app.reports.report_pdf import LETTERS_MISSING, Rendered
 from app.reports.reporting import Report, made_report
-from tests.reviewed import MONDAY, TODAY, record
+from tests.reviewed import MONDAY, TODAY, part, record, result, session
 from tests.unit.reports.test_report_content import NOTE
 
 FONTS = Path(__file__).parents[3] / "resources" / "fonts"
@@ -45,6 +48,23 @@ def test_the_report_is_tagged_and_says_that_it_is_accessible(language: str) -> N
 def test_the_report_has_one_to_three_pages_and_the_sheet_one() -> None:
     assert 1 <= len(read(made(record())).pages) <= 3
     assert len(read(made(record(), NOTE, sheet=True)).pages) == 1
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_an_athlete_with_everything_still_fits_the_pages(language: str) -> None:
+    days = [MONDAY - timedelta(weeks=number) for number in range(12)]
+    tries = [
+        result(f"{(test.least + test.most) / 3:.1f}", test.key, unit=test.unit, day=day, side=side)
+        for test in CATALOGUE
+        for side in ((Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,))
+        for day in days
+    ]
+    parts = tuple(part(stage=f"A stage with a long name, number {number}") for number in range(12))
+    sessions = tuple(session(day, parts=parts) for day in days)
+    everything = record(first=days[-1], results=tuple(tries), sessions=sessions, athlete="N" * 100)
+    long = [replace(NOTE, id=f"note-{number}", text="quiet landings " * 16) for number in range(5)]
+    assert len(read(made(everything, *long, language=language)).pages) <= 3
+    assert len(read(made(everything, *long, language=language, sheet=True)).pages) == 1
 
 
 def test_charts_are_vectors_and_not_pictures() -> None:
