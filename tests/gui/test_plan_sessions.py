@@ -128,6 +128,17 @@ def test_one_day_is_moved_and_the_rest_stays(planning: Planning) -> None:
     assert planning.days() == [date(2026, 11, 27), date(2026, 12, 2)]
 
 
+def test_a_day_that_was_moved_is_still_the_same_session(planning: Planning) -> None:
+    planning.press("Plan it")
+    planning.dialog.to_day.setDate(QDate(2026, 11, 27))
+    planning.press("Move")
+    planning.dialog.go_to(date(2026, 11, 27))
+    planning.dialog.reason.setText("fever")
+    planning.press("Excuse")
+    (due,) = planning.due()
+    assert (due.occurrence.day, due.state) == (date(2026, 11, 27), DueState.EXCUSED)
+
+
 def test_an_ended_session_comes_no_more_from_that_day_on(planning: Planning) -> None:
     planning.dialog.weekly.setChecked(True)
     planning.press("Plan it")
