@@ -235,6 +235,13 @@ class SetupPage(QWidget):
             button = QRadioButton(tr(FORMS[form]))
             button.setFont(look.font(look.sizes.heading, Weight.SEMIBOLD))
             button.setAccessibleName(tr(FORMS[form]))
+            button.setStyleSheet(
+                f"QRadioButton {{ color: {look.scheme.quiet}; padding: 4px 8px;"
+                " border: 2px solid transparent; }"
+                f"QRadioButton:checked {{ color: {look.scheme.ink};"
+                f" border-bottom-color: {look.scheme.accent}; }}"
+                f"QRadioButton:focus {{ border-color: {look.scheme.quiet}; }}"
+            )
             self._forms.addButton(button, index)
             forms.addWidget(button)
         forms.addStretch(1)
