@@ -95,7 +95,7 @@ def test_numbers_without_effect_are_said_on_stderr_and_are_no_error(
     assert capsys.readouterr().err == ""
 
 
-@pytest.mark.parametrize("command", ["timeline", "rehearse", "guide"])
+@pytest.mark.parametrize("command", ["timeline", "guide"])
 def test_a_roster_without_a_name_is_refused(command: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert asked(command, "--roster", "roster.toml") == 1
     said = capsys.readouterr()

@@ -82,9 +82,7 @@ def test_a_session_is_laid_out_again_as_it_was(
         )
 
 
-@pytest.mark.parametrize(
-    "text", ["", "{}", "[]", '{"form": "circle"}', '{"form":"waves","x":1}']
-)
+@pytest.mark.parametrize("text", ["", "{}", "[]", '{"form": "circle"}', '{"form":"waves","x":1}'])
 def test_what_cannot_be_read_says_so(text: str) -> None:
     with pytest.raises(StoreError, match="cannot be read"):
         grouping_of(text)

@@ -34,7 +34,7 @@ def struck(keys: str, at: Moment | None = None, gap_ms: int = 200) -> list[RoomI
         ("3F", ForOne(2, MarkFault())),
         ("32", ForOne(2, MarkFault("trunk tips"))),
         ("BM", ForOne(10, MarkMissed())),
-        ("0L", Depart(9)),
+        ("0LL", Depart(9)),
         ("3\r", Arrive(2)),
         ("3O2", ForOne(2, SkipExercise(SkipReason.EQUIPMENT))),
         ("K1", SkipExercise(SkipReason.PAIN)),
