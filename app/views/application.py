@@ -95,7 +95,8 @@ def closed_on_interrupt(window: QWidget) -> Iterator[None]:
 
 def _give_up(window: Window, sentence: str) -> None:
     sys.stderr.write(f"{sentence}\n")
-    box = QMessageBox(QMessageBox.Icon.Critical, "Pacewright", sentence, QMessageBox.StandardButton.Ok, window)
+    icon, ok = QMessageBox.Icon.Critical, QMessageBox.StandardButton.Ok
+    box = QMessageBox(icon, "Pacewright", sentence, ok, window)
     # Where no window manager hands on the focus, the window beneath would keep it, and no key would end this.
     QTimer.singleShot(0, box, box.activateWindow)
     box.exec()
