@@ -2326,8 +2326,40 @@
         <translation>Diagramm: Belastung je Tag</translation>
     </message>
     <message>
+        <source>28 days in a row have to be known before there is a course.</source>
+        <translation>Erst wenn 28 Tage hintereinander bekannt sind, gibt es einen Verlauf.</translation>
+    </message>
+    <message>
+        <source>lately</source>
+        <translation>zuletzt</translation>
+    </message>
+    <message>
+        <source>usually</source>
+        <translation>gewöhnlich</translation>
+    </message>
+    <message>
+        <source>Chart: load lately and usually</source>
+        <translation>Diagramm: Belastung zuletzt und gewöhnlich</translation>
+    </message>
+    <message>
         <source>day</source>
         <translation>Tag</translation>
+    </message>
+    <message>
+        <source>lately {value}</source>
+        <translation>zuletzt {value}</translation>
+    </message>
+    <message>
+        <source>usually {value}</source>
+        <translation>gewöhnlich {value}</translation>
+    </message>
+    <message>
+        <source>AU a day · means over 7 and 28 days, the latest weighing most</source>
+        <translation>AU am Tag · Mittel über 7 und 28 Tage, die letzten wiegen am meisten</translation>
+    </message>
+    <message>
+        <source>Load lately and usually</source>
+        <translation>Belastung zuletzt und gewöhnlich</translation>
     </message>
     <message>
         <source>RPE × minutes, in AU · nought on a rest day</source>
@@ -2466,12 +2498,20 @@
         <translation>Anstrengung je Einheit</translation>
     </message>
     <message>
+        <source>Lately and usually</source>
+        <translation>Zuletzt und gewöhnlich</translation>
+    </message>
+    <message>
         <source>Exercise compared</source>
         <translation>Verglichene Übung</translation>
     </message>
     <message>
         <source>Test shown</source>
         <translation>Gezeigter Test</translation>
+    </message>
+    <message>
+        <source>By day</source>
+        <translation>Nach Tagen</translation>
     </message>
     <message>
         <source>Pain in the session</source>

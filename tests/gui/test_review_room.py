@@ -310,3 +310,18 @@ def test_tab_goes_through_the_athlete_page_and_comes_round(room: Room) -> None:
     assert [chart for chart in charts if chart not in seen] == []
     assert room.widget.athlete.board.calendar.table in seen
     assert room.widget.athlete.board.runs.table in seen
+
+
+def test_the_load_by_day_turns_into_its_two_courses_and_back(room: Room) -> None:
+    room.open("Hugo")
+    board = room.widget.athlete.board
+    card = board.cards[7]
+    assert not board.course.isChecked()
+    before = card.chart.data
+    board.course.click()
+    assert card.heading.text() == "Load lately and usually"
+    assert card.chart.data is not None
+    assert [series.name for series in card.chart.data.panels[0].series] == ["lately", "usually"]
+    board.course.click()
+    assert card.heading.text() == "Session load by day"
+    assert card.chart.data == before

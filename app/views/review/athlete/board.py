@@ -16,6 +16,7 @@ from app.views.theme import LIGHT, Look
 from app.views.translation import message, tr
 from app.views.widgets.bars import quieten_bars
 from app.views.widgets.choice_box import ChoiceBox
+from app.views.widgets.word_button import WordButton
 
 HEADINGS = (
     (message("Reps done of prescribed"), 1),
@@ -28,7 +29,7 @@ HEADINGS = (
     (message("Session load by day"), 1),
 )
 """The charts of a view in their order, each with its number of panels."""
-EFFORT_PLACE = 3
+EFFORT_PLACE, DAY_PLACE = 3, 7
 ROWS_IN_SIGHT = 2
 LETTERS_FOR_TWO = 56
 """Two cards stand beside each other where there is room for so many letters."""
@@ -56,6 +57,8 @@ class Board(QScrollArea):
         self.cards = [DataCard(tr(heading), panels) for heading, panels in HEADINGS]
         self.effort_alone = DataCard(tr("Effort by session"))
         self.side_card, self.result_card = DataCard(tr("Left against right")), DataCard(tr("Test results"))
+        self.course = WordButton(tr("Lately and usually"))
+        self.course.setCheckable(True)
         self.exercise = ChoiceBox(tr("Exercise compared"), 11, Look(LIGHT, look.family, look.sizes))
         self.test = ChoiceBox(tr("Test shown"), 11, Look(LIGHT, look.family, look.sizes))
         self.calendar, self.notes, self.runs = CalendarCard(), NotesCard(), RunsCard()
@@ -78,6 +81,7 @@ class Board(QScrollArea):
         for number, charted in enumerate(view.charts):
             alone = number == EFFORT_PLACE and not view.pain
             self._show(self.effort_alone if alone else self.cards[number], charted)
+        self._show_course()
         self.cards[EFFORT_PLACE].setVisible(view.pain)
         self.effort_alone.setVisible(not view.pain)
         self._offer(self.exercise, [(name, name) for name in view.exercises])
@@ -94,7 +98,7 @@ class Board(QScrollArea):
         self._look = look
         for card in (*self.data_cards, self.calendar, self.notes, self.runs):
             card.set_look(look)
-        for choice in (self.exercise, self.test):
+        for choice in (self.exercise, self.test, self.course):
             choice.set_look(look)
         self._grid.setSpacing(look.sizes.body)
         self._arrange()
@@ -153,6 +157,7 @@ class Board(QScrollArea):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self.side_card.header.insertWidget(1, self.exercise)
         self.result_card.header.insertWidget(1, self.test)
+        self.cards[DAY_PLACE].header.insertWidget(1, self.course)
         self.setWidget(self._inside)
         self._inside.setAutoFillBackground(False)
         self.viewport().setAutoFillBackground(False)
@@ -160,6 +165,7 @@ class Board(QScrollArea):
     def _connect(self) -> None:
         for card in self.data_cards:
             card.why.connect(partial(self._ask, card))
+        self.course.toggled.connect(self._show_course)
         self.exercise.activated.connect(self._show_side)
         self.test.activated.connect(self._show_result)
         self.calendar.opened.connect(self.opened)
@@ -169,6 +175,15 @@ class Board(QScrollArea):
     def _show(self, card: DataCard, charted: Charted) -> None:
         self._whys[id(card)] = charted
         card.show_data(charted.data)
+
+    def _show_course(self) -> None:
+        """Show the load of each day, or its two courses where they are asked for."""
+        if self.view is not None:
+            wanted = self.course.isChecked()
+            charted = self.view.course() if wanted else self.view.charts[DAY_PLACE]
+            self.course.setText(tr("By day") if wanted else tr("Lately and usually"))
+            self.cards[DAY_PLACE].heading.setText(charted.heading)
+            self._show(self.cards[DAY_PLACE], charted)
 
     def _show_side(self) -> None:
         if self.view is not None:

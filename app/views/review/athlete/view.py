@@ -14,6 +14,7 @@ from app.domain.reviewed import AthleteRecord
 from app.views.review.athlete.buckets import buckets, step_of
 from app.views.review.athlete.calendar import Week, weeks_of
 from app.views.review.athlete.charted import Charted, Times
+from app.views.review.athlete.course_chart import course_chart
 from app.views.review.athlete.kept_charts import reps_chart, sessions_chart, tempo_chart
 from app.views.review.athlete.load_charts import load_charts
 from app.views.review.athlete.result_chart import result_chart, tests_done
@@ -56,6 +57,10 @@ class AthleteView:
     def side(self, exercise: str | None) -> Charted:
         """The chart of the sides in one exercise."""
         return side_chart(self.record, exercise)
+
+    def course(self) -> Charted:
+        """The chart of the load lately and usually."""
+        return course_chart(self.record)
 
     def result(self, test: FieldTest | None) -> Charted:
         """The chart of the results of one test."""
