@@ -14,8 +14,8 @@ from app.domain.records import BoutOutcome, FaultMarked, RunEnded
 from app.run.state import Stand
 from app.store.database import open_database
 from app.views.group.coach_keys import Wait
-from app.views.group.console_keys import ConsoleKeys
 from app.views.group.group_room import GroupRoom
+from app.views.widgets.key_table import KeyTable
 from tests.fitting import misfits, nameless
 from tests.gui.test_group_console import Coach
 from tests.gui.test_group_window import let_pass, room_of, set_up
@@ -125,7 +125,7 @@ def test_esc_leaves_full_screen_before_it_asks_anything(rig: Rig) -> None:
 def test_the_page_of_keys_fits_and_any_key_closes_it(qtbot: QtBot) -> None:
     coach = Coach(qtbot)
     coach.type(" ").wait(4_000).press(Qt.Key.Key_F1)
-    (page,) = coach.console.findChildren(ConsoleKeys)
+    (page,) = coach.console.findChildren(KeyTable)
     assert misfits(page) == []
     assert nameless(page) == []
     qtbot.keyClick(page, Qt.Key.Key_T)
@@ -240,7 +240,7 @@ def _asks(room: GroupRoom) -> object:
     """What a key would go to."""
     console = room._console
     assert console is not None
-    for page in console.findChildren(ConsoleKeys):
+    for page in console.findChildren(KeyTable):
         if page.isVisible():
             return page
     for line in (console._writing, console._find):

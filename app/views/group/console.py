@@ -23,7 +23,7 @@ from app.views.group.afterwards import answering, missing, rated
 from app.views.group.coach_keys import Asked, Keys, Moment, Wait, strike
 from app.views.group.console_buttons import steering_buttons
 from app.views.group.console_kept import Kept
-from app.views.group.console_keys import SIGNS, ConsoleKeys
+from app.views.group.console_keys import KEY_PAGE, SIGNS
 from app.views.group.console_words import (
     asked_line,
     chosen_line,
@@ -44,6 +44,7 @@ from app.views.lettering import Weight
 from app.views.theme import Look, palette
 from app.views.translation import tr
 from app.views.widgets.fitted import FittedLabel
+from app.views.widgets.key_table import KeyTable
 from app.views.widgets.plain import label, quiet_button, say, strong_button
 
 MOST_NOTE = 500
@@ -147,7 +148,7 @@ class Console(QWidget):
         elif key is Qt.Key.Key_F9:
             self._show_gym()
         elif key is Qt.Key.Key_F1:
-            ConsoleKeys(self._look, self).show()
+            KeyTable(self._look, self, KEY_PAGE).show()
         elif event.text() == "/" and not self._find.isHidden():
             self._find.setFocus()
         elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
@@ -370,7 +371,7 @@ class Console(QWidget):
         row = QHBoxLayout()
         row.addWidget(self._monitor)
         row.addWidget(quiet_button(look, tr("Gym screen  (F9)"), self._show_gym))
-        row.addWidget(quiet_button(look, tr("Keys  (F1)"), lambda: ConsoleKeys(look, self).show()))
+        row.addWidget(quiet_button(look, tr("Keys  (F1)"), lambda: KeyTable(look, self, KEY_PAGE).show()))
         row.addStretch(1)
         row.addWidget(self._leave)
         row.addWidget(self._go)

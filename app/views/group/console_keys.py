@@ -1,15 +1,9 @@
 """The page of the coach's keys, on F1."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QDialog, QGridLayout, QVBoxLayout, QWidget
 
-from app.views.lettering import Weight
-from app.views.theme import Look
-from app.views.translation import message, tr
-from app.views.widgets.plain import label, scrolling
+from app.views.translation import message
 
-MOST_OF_WINDOW = 0.95
 SIGNS = {
     Qt.Key.Key_Space: " ",
     Qt.Key.Key_Return: "\r",
@@ -39,36 +33,3 @@ KEY_PAGE: tuple[tuple[str, str], ...] = (
     (message("F9"), message("gym screen")),
     (message("Esc"), message("out of a choice; out of the session, which is asked")),
 )
-
-
-class ConsoleKeys(QDialog):
-    """Shows what each key does; any key closes it, and the session goes on behind it."""
-
-    def __init__(self, look: Look, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(tr("Keys"))
-        self.setStyleSheet(f"QDialog {{ background: {look.scheme.panel}; }}")
-        edge = round(look.sizes.body * 1.6)
-        inside = QWidget()
-        grid = QGridLayout(inside)
-        grid.setHorizontalSpacing(edge)
-        for row, (key, what) in enumerate(KEY_PAGE):
-            grid.addWidget(label(look, tr(key), weight=Weight.SEMIBOLD), row, 0)
-            grid.addWidget(label(look, tr(what)), row, 1)
-        scroll = scrolling(inside, tr("Keys"))
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(edge, edge, edge, edge)
-        outer.addWidget(scroll)
-        room, wanted = parent.window().size() * MOST_OF_WINDOW, inside.sizeHint()
-        self.resize(
-            min(wanted.width() + 4 * edge, room.width()), min(wanted.height() + 3 * edge, room.height())
-        )
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setFocus()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Close at any key, so that the next one reaches the session."""
-        if not event.isAutoRepeat():
-            self.close()

@@ -9,7 +9,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractButton, QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.views.home.dropping import dropped_plan
-from app.views.home.keys import HomeKeys
+from app.views.home.keys import HOME_KEYS
 from app.views.home.offer_card import OfferCard
 from app.views.home.owed_list import OwedList
 from app.views.home.people import GUEST
@@ -22,6 +22,7 @@ from app.views.translation import tr
 from app.views.widgets.columns import Columns
 from app.views.widgets.fitted import FittedLabel
 from app.views.widgets.flow import FlowLayout
+from app.views.widgets.key_table import KeyTable
 from app.views.widgets.plain import label, quiet_button, say, scrolling, strong_button
 
 DEAF_S = 0.7
@@ -140,7 +141,7 @@ class HomePage(QWidget):
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
             self._press(event)
         elif key == Qt.Key.Key_F1:
-            HomeKeys(self._look, self).show()
+            KeyTable(self._look, self, HOME_KEYS).show()
         elif key == Qt.Key.Key_F2:
             self.owed.open_first()
         elif event.matches(QKeySequence.StandardKey.Open):
@@ -267,7 +268,7 @@ class HomePage(QWidget):
         flow = FlowLayout(ways, round(look.sizes.body * 0.5))
         for words, act in doors:
             flow.addWidget(quiet_button(look, words, act))
-        flow.addWidget(quiet_button(look, tr("Keys  (F1)"), lambda: HomeKeys(look, self).show()))
+        flow.addWidget(quiet_button(look, tr("Keys  (F1)"), lambda: KeyTable(look, self, HOME_KEYS).show()))
         row.addWidget(ways, 5, Qt.AlignmentFlag.AlignVCenter)
         self._what.setAlignment(Qt.AlignmentFlag.AlignTrailing | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._what, 4)
