@@ -98,7 +98,10 @@ def _give_up(window: Window, sentence: str) -> None:
     icon, ok = QMessageBox.Icon.Critical, QMessageBox.StandardButton.Ok
     box = QMessageBox(icon, "Pacewright", sentence, ok, window)
     # Where no window manager hands on the focus, the window beneath would keep it, and no key would end this.
-    QTimer.singleShot(0, box, box.activateWindow)
+    asking = QTimer(box, interval=HEARTBEAT_MS)
+    asking.timeout.connect(lambda: None if box.isActiveWindow() else box.activateWindow())
+    asking.start()
     box.exec()
+    asking.stop()
     window.close()
     QApplication.exit(1)

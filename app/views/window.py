@@ -58,7 +58,7 @@ class Window(QMainWindow):
         self._keeper.opened.connect(self._on_opened)
         self._keeper.troubled.connect(self._show_trouble)
         self._keeper.noticed.connect(self._show_notice)
-        self._record_open = False
+        self._record_open = self._never_open = False
         self._trouble = self._notice = ""
         self._settled = self._closed = self._key_led_on = False
         self._leading = Leading(house, self._keeper, self)
@@ -233,7 +233,8 @@ class Window(QMainWindow):
     def _finish_record(self) -> None:
         again = QMessageBox.StandardButton.Retry
         choices = again | QMessageBox.StandardButton.Discard
-        while (sentence := self._asking.finish()) is not None:
+        # A record that never opened takes nothing however often it is tried.
+        while not self._never_open and (sentence := self._asking.finish()) is not None:
             if QMessageBox.warning(self, "Pacewright", f"{sentence}\n\n{tr(UNWRITTEN)}", choices) != again:
                 break
         self._keeper.close()
@@ -283,6 +284,7 @@ class Window(QMainWindow):
         if self._closed:
             return
         if not self._record_open:
+            self._never_open = True
             self.broken.emit(sentence)
         elif self._page is None:
             QMessageBox.warning(self, "Pacewright", sentence)
