@@ -29,10 +29,10 @@ class OwedRating:
 
 @dataclass(frozen=True, slots=True)
 class SquadMember:
-    """One athlete of the squad. The sessions of `record` have totals and no parts, and no results are in it.
+    """One athlete of the squad. The sessions of `record` have totals and no parts.
 
-    Of these totals clean and missed reps, contacts, time under tension and volume are unknown, and `done`
-    counts every attempt.
+    Its results are those of half a year. Of the totals clean and missed reps, contacts, time under tension
+    and volume are unknown, and `done` counts every attempt.
     `last_run` is the local day of their latest run, whenever that was; None where there is none.
     """
 

@@ -2,9 +2,10 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from datetime import date
+from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
+from uuid import UUID
 
 from sqlalchemy import Connection, select
 
@@ -79,21 +80,28 @@ def readiness_between(
     return found
 
 
-def results_until(connection: Connection, path: Path, athlete: str, last: date) -> list[Result]:
-    """The tries of an athlete at tests up to a local day, the earliest first."""
+def results_until(
+    connection: Connection, path: Path, athlete: str | None, last: date, first: date | None = None
+) -> list[Result]:
+    """The tries at tests up to a local day, the earliest first: of an athlete or all, from `first` on."""
     query = (
         select(ResultRow.__table__, AthleteRow.name.label("athlete"))
         .join(AthleteRow, AthleteRow.id == ResultRow.athlete_id)
-        .where(AthleteRow.name == athlete)
         .order_by(ResultRow.at, ResultRow.id)
     )
+    if athlete is not None:
+        query = query.where(AthleteRow.name == athlete)
+    if first is not None:
+        query = query.where(ResultRow.at >= datetime.combine(first - timedelta(days=1), time(), UTC))
+    corrected_ones = _holding(connection, path, "SELECT id FROM result", ())
     found = []
     for row in connection.execute(query).mappings().all():
         said = {name: value for name, value in row.items() if name != "athlete_id"}
-        written = Result(**{**said, "side": Side(row["side"])})
-        known = history(corrections_about(connection, path, written.id))
-        thing, _ = corrected(written, Target(Subject.RESULT, written.id), known)
-        if _local_day(thing) <= last:
+        thing = Result(**{**said, "side": Side(row["side"])})
+        if UUID(thing.id).bytes in corrected_ones:
+            known = history(corrections_about(connection, path, thing.id))
+            thing, _ = corrected(thing, Target(Subject.RESULT, thing.id), known)
+        if _local_day(thing) <= last and (first is None or first <= _local_day(thing)):
             found.append(thing)
     return found
 

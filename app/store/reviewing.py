@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from app.domain.keeping import Result
 from app.domain.planned import DoneRun, DueSession, occurrences, settle
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import LastTrained, OwedRating, RecentPlan, SquadMember
@@ -18,6 +19,8 @@ from app.store.review_rows import RunLine, added, local, part_totals, run_lines
 
 BASELINE = timedelta(days=28)
 """So far back before the first day the answers on readiness reach, for the athlete's own baseline."""
+TESTED = timedelta(weeks=26)
+"""So far back the results of tests reach that the squad is looked at with."""
 _RECENT_RUNS = 500
 
 _PEOPLE = """
@@ -59,6 +62,7 @@ class Reviewing:
             readiness = readiness_between(connection, self._link.path, today - BASELINE, last)
             planning = _planning_by_name(read_planning(connection, days=(first, last)))
             owed = _owed_by_name(owed_at(connection, now))
+            results = _results_by_name(results_until(connection, self._link.path, None, last, today - TESTED))
         members = []
         for name, rows in people.items():
             mine = lines.get(name, [])
@@ -71,6 +75,7 @@ class Reviewing:
                 tuple(_session(line, after) for line in mine),
                 _due(name, planning.get(name, ((), ())), mine, first, last, today),
                 tuple(readiness.get(name, ())),
+                tuple(results.get(name, ())),
             )
             members.append(SquadMember(record, _last(rows), tuple(owed.get(name, ()))))
         return tuple(members)
@@ -172,6 +177,13 @@ def _owed_by_name(owed: Iterable[OwedRating]) -> dict[str, list[OwedRating]]:
     found: defaultdict[str, list[OwedRating]] = defaultdict(list)
     for each in owed:
         found[each.athlete].append(each)
+    return found
+
+
+def _results_by_name(results: Iterable[Result]) -> dict[str, list[Result]]:
+    found: defaultdict[str, list[Result]] = defaultdict(list)
+    for result in results:
+        found[result.athlete].append(result)
     return found
 
 

@@ -5,6 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from app.analysis.local_time import known_zone, local_start
+from app.analysis.tests_catalog import CATALOGUE, own_detectable_change
 from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
 from app.domain.keeping import Note
@@ -26,7 +27,10 @@ Parse = Callable[[str], WrittenPlan]
 
 def read_squad(database: "Database", now: datetime) -> tuple[SquadLine, ...]:
     """Everybody, those who need a look first at the top. Raises StoreError."""
-    return squad_lines(database.reviewing.squad(now, now.date()))
+    members = database.reviewing.squad(now, now.date())
+    results = [result for member in members for result in member.record.results]
+    errors = {test.key: own_detectable_change(results, test) for test in CATALOGUE} if results else {}
+    return squad_lines(members, {key: error for key, error in errors.items() if error is not None})
 
 
 def read_athlete(
