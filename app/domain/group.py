@@ -73,10 +73,6 @@ class GroupSession:
         """Whether people work on different sides in a slot that all of them do together."""
         return len({part.bouts_in(slot)[0].side for part in self.parts if part.bouts_in(slot)}) > 1
 
-    def works(self, part: Part, slot: int) -> bool:
-        """Whether an athlete has work in a slot that they do not sit out."""
-        return any((bout.stage, bout.exercise) not in part.sits_out for bout in part.bouts_in(slot))
-
 
 def checked(athletes: Sequence[Athlete]) -> tuple[Athlete, ...]:
     """The athletes of a group. Raises GroupError when there is nobody, or more than a room holds."""

@@ -1,6 +1,5 @@
 """The rooms beside the session, one at a time: sound, screen, group; each made when its door is opened."""
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import SignalInstance
@@ -68,6 +67,3 @@ def as_widget(room: Room) -> QWidget:
     if not isinstance(room, QWidget):
         raise TypeError(f"{room} is no widget")
     return room
-
-
-Make = Callable[[], Room]

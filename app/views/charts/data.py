@@ -24,7 +24,6 @@ class Mark(StrEnum):
     SQUARE = "s"
     DIAMOND = "d"
     TRIANGLE = "t1"
-    CROSS = "x"
 
 
 class Form(StrEnum):

@@ -102,10 +102,6 @@ class DataCard(Card):
         self.readout.setFont(look.font(look.sizes.small))
         self.empty.setFont(look.font(look.sizes.body))
 
-    def allow_why(self, *, on: bool) -> None:
-        """Offer to explain a figure, or do not."""
-        self.ask_why.setVisible(on)
-
     def copy(self) -> None:
         """Put all figures on the clipboard, tabs between cells."""
         if self.chart.data is not None:

@@ -70,11 +70,6 @@ class GroupRoom(QStackedWidget):
         self._setup = self._build_setup()
         self._keeper.ask(latest_unfinished_group, self._offer)
 
-    @property
-    def leading(self) -> bool:
-        """Whether a session goes on."""
-        return self._room is not None and not self._room.over
-
     def begin(self, written: WrittenPlan, choice: GroupChoice) -> None:
         """Make a session of a plan for everybody in the roster. Raises PacewrightError."""
         grouping = chosen_grouping(written.plan, choice)

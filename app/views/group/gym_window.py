@@ -49,11 +49,6 @@ class GymWindow(QWidget):
         """Whether names or stations are too many to be read at once."""
         return self._page is not None and self._page.crowded
 
-    @property
-    def monitor(self) -> str:
-        """Name of the monitor it was put on."""
-        return self._wanted
-
     def put_on(self, screen: QScreen) -> None:
         """Fill a monitor."""
         self._listen(on=True)

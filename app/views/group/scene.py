@@ -9,7 +9,7 @@ from app.domain.plan import Side
 from app.domain.timeline import Bout
 from app.run.room import RoomState
 from app.run.snapshot import Snapshot, snapshot
-from app.run.state import Doing, RunState, Stand
+from app.run.state import RunState, Stand
 
 LETTERS = "ABCDEFGHIJKL"
 
@@ -74,11 +74,6 @@ class RoomScene:
     rounds: int
     stations: tuple[StationScene, ...] = ()
     resting: tuple[StationScene, ...] = ()
-
-    @property
-    def working(self) -> bool:
-        """Whether the room is at work, its lead-in included."""
-        return self.leader.doing is not Doing.GAP
 
     @property
     def wave(self) -> int | None:

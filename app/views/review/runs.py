@@ -109,11 +109,6 @@ def _when(run: RunSummary, *, offset: bool) -> str:
     return words.when(local_start(run), offset=offset, day_alone=run.imported)
 
 
-def _spoken_load(run: RunSummary) -> str:
-    load = load_of(run)
-    return tr("unknown") if load is None else words.whole(load)
-
-
 def _led(run: RunSummary) -> bool:
     return not (run.imported or run.invented)
 

@@ -1,8 +1,8 @@
 """The page of the screen: colours, contrast, motion, text, distance, language, and how all that looks."""
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.planfile.settings import Settings
 from app.views.appearance import SystemWish
@@ -13,6 +13,7 @@ from app.views.screen.sample import SampleView
 from app.views.screen.words import measured_words, seen_words, unheard_words
 from app.views.theme import Look
 from app.views.translation import tr
+from app.views.widgets.choosing import follow_choosing
 from app.views.widgets.columns import Columns
 from app.views.widgets.plain import label, quiet_button, say, scrolling, strong_button
 
@@ -64,15 +65,8 @@ class ScreenPage(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter presses the button reached, else keeps the choices; Esc forgets them."""
-        reached = self.focusWidget()
-        if event.key() == Qt.Key.Key_Escape:
-            self.left.emit()
-        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if not follow_choosing(self, event, self.keep, self.left.emit):
             super().keyPressEvent(event)
-        elif isinstance(reached, QAbstractButton):
-            reached.click()
-        else:
-            self.keep()
 
     def _lay_out(self) -> None:
         look = self._look

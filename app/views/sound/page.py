@@ -6,8 +6,8 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QHideEvent, QKeyEvent, Qt
-from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import QHideEvent, QKeyEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.planfile.settings import Settings
 from app.views.errands import Errands
@@ -16,6 +16,7 @@ from app.views.sound.choices import SoundChoices
 from app.views.sound.words import latency_words, overruled_words
 from app.views.theme import Look
 from app.views.translation import message, tr
+from app.views.widgets.choosing import follow_choosing
 from app.views.widgets.columns import Columns
 from app.views.widgets.plain import card, label, quiet_button, say, scrolling, strong_button
 
@@ -103,15 +104,8 @@ class SoundPage(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter presses the button reached, else keeps the choices; Esc forgets them."""
-        reached = self.focusWidget()
-        if event.key() == Qt.Key.Key_Escape:
-            self.left.emit()
-        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if not follow_choosing(self, event, self.keep, self.left.emit):
             super().keyPressEvent(event)
-        elif isinstance(reached, QAbstractButton):
-            reached.click()
-        else:
-            self.keep()
 
     def hideEvent(self, event: QHideEvent) -> None:
         """Stop the test when the page is left."""
