@@ -5,7 +5,17 @@ from datetime import UTC, date, datetime, time, timedelta
 from random import Random
 from zoneinfo import ZoneInfo
 
-from app.cli.demo_season import NEWCOMER, SORE, WEEKDAYS, ZONE, InventedRun, Season, habits_of, present
+from app.cli.demo_season import (
+    AFTER_LANDING,
+    NEWCOMER,
+    SORE,
+    WEEKDAYS,
+    ZONE,
+    InventedRun,
+    Season,
+    habits_of,
+    present,
+)
 from app.domain.keeping import Rating, RatingKind
 from app.domain.plan import Side
 from app.domain.planned import ChangeKind, PlannedChange, PlannedSession
@@ -13,6 +23,9 @@ from app.domain.readiness import Readiness
 from app.store.identity import RANDOM_BYTES, uuid7
 
 EVENING = time(17, 30)
+PLACES = {SORE: ("shoulder", Side.RIGHT), AFTER_LANDING: ("knee", Side.LEFT)}
+LESS_BEFORE = {SORE: 1, AFTER_LANDING: 3}
+"""By how much pain is less before a session than at its worst within it."""
 AHEAD = 1
 """So many weeks after the season are planned already."""
 
@@ -65,6 +78,8 @@ def before(run: InventedRun) -> Readiness | None:
         return None
     sleep, fatigue, stress, soreness = (min(7, max(1, round(chance.gauss(3, 1)))) for _ in range(4))
     pain = max(run.day.pain.values(), default=0)
+    hurts = header.athlete in PLACES and pain > 1
+    place, side = PLACES[header.athlete] if hurts else (None, None)
     return Readiness(
         _name(header.started_at, f"before {header.run_id}"),
         header.athlete,
@@ -74,9 +89,9 @@ def before(run: InventedRun) -> Readiness | None:
         fatigue,
         stress,
         soreness,
-        max(0, pain - 1),
-        "shoulder" if pain > 1 else None,
-        Side.RIGHT if pain > 1 else None,
+        max(0, pain - LESS_BEFORE[header.athlete]) if hurts else 0,
+        place,
+        side,
         changed=False,
         red_flag=False,
         run_id=header.run_id,
@@ -92,7 +107,8 @@ def morning_after(run: InventedRun, until: date) -> Rating | None:
         return None
     pain = max(run.day.pain.values(), default=0)
     at = datetime.combine(local.date() + timedelta(days=1), time(7, 40), ZoneInfo(ZONE)).astimezone(UTC)
-    value = max(0, pain - 1) if pain else chance.choice((0, 0, 0, 1))
+    lasting = header.athlete in PLACES and pain
+    value = max(0, pain - 1) if lasting else chance.choice((0, 0, 0, 1)) if pain else 0
     return Rating(
         _name(at, f"after {header.run_id}"), header.run_id, RatingKind.NEXT_MORNING_PAIN, value, at, ZONE
     )

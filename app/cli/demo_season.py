@@ -23,6 +23,9 @@ SORE = "Ines"
 SILENT = "Bram"
 STANDS_STILL = "Kaya"
 NEWCOMER = "Hugo"
+AWAY = "Greta"
+AFTER_LANDING = "Chidi"
+"""Whose knee has begun to hurt after landings."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +112,8 @@ class Season:
         began = local.astimezone(UTC)
         name = uuid7(int(began.timestamp() * 1000), chance.randbytes(RANDOM_BYTES))
         header = RunHeader(str(name), athlete.name, plan.title, text, began, ZONE, invented=True)
-        return InventedRun(header, timeline, _day(habits, athlete.name, plan, gone, timeline, chance), chance)
+        pain = pain_of(athlete.name, plan, gone, on.isoformat())
+        return InventedRun(header, timeline, _day(habits, pain, gone, timeline, chance), chance)
 
 
 def habits_of(name: str) -> Habits:
@@ -130,6 +134,8 @@ def present(name: str, gone: float) -> bool:
     """Whether an athlete takes part when so much of the season is gone, 0-1."""
     if name == NEWCOMER:
         return gone >= 0.25
+    if name == AWAY:
+        return gone < 0.87
     return not (name == SORE and 0.5 <= gone < 0.58)
 
 
@@ -145,17 +151,28 @@ def soreness(gone: float) -> dict[StageKind, int]:
     return {StageKind.POWER: worst, **{kind: max(0, worst - less) for kind, less in by_stage}}
 
 
-def _day(habits: Habits, name: str, plan: Plan, gone: float, timeline: Timeline, chance: Random) -> Day:
+def pain_of(name: str, plan: Plan, gone: float, day: str) -> dict[StageKind, int]:
+    """Pain by stage on a day: the sore shoulder, the knee after landings, and now and then a little of it."""
+    shoulder = "shoulder" in plan.title.casefold()
+    if name == SORE:
+        return soreness(gone) if shoulder else {}
+    if name == AFTER_LANDING and not shoulder and gone >= 0.8:
+        worst = 2 if gone < 0.87 else 4 if gone < 0.94 else 6
+        return {StageKind.POWER: worst, StageKind.REACTIVE: worst - 1, StageKind.STABILITY: 1}
+    chance = Random(f"a little pain {day} {name}")  # noqa: S311 - an invention, no secret
+    return {StageKind.POWER: chance.choice((1, 1, 2))} if chance.random() < 0.12 else {}
+
+
+def _day(habits: Habits, pain: dict[StageKind, int], gone: float, timeline: Timeline, chance: Random) -> Day:
     begins, ends = habits.faults
     tired = chance.gauss(0, 1)
     breaks_off = chance.random() < habits.breaks_off
     bouts = len(timeline.bouts)
-    shoulder = "shoulder" in plan.title.casefold()
     return Day(
         fault=max(0.01, begins + (ends - begins) * gone + 0.02 * tired),
         miss=0.01,
         answer=habits.answers,
         effort=habits.effort - gone + 0.5 * tired,
-        pain=soreness(gone) if name == SORE and shoulder else {},
+        pain=pain,
         breaks_off_after=chance.randrange(bouts // 2, bouts) if breaks_off else None,
     )
