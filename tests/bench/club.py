@@ -2,7 +2,7 @@
 
 300 athletes do four sessions a week, each of 8 bouts of 20 reps: ten years are 624 000 runs, 100 million
 reps. Every run has its facts in the encoding of the journal, readiness before it and an answer of the morning
-after it.
+after it. Every four weeks everybody is tested: three tries at a hop on each side and at a jump.
 """
 
 import random
@@ -38,6 +38,7 @@ from app.store.identity import uuid7
 ATHLETES, BOUTS, REPS = 300, 8, 20
 WEEKDAYS = (0, 1, 3, 4)
 ZONE = "Europe/Lisbon"
+WEEKS_BETWEEN_TESTS = 4
 LAST_MONDAY = date(2026, 11, 16)
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 _EXERCISES = (("Wake", StageKind.ACTIVATION, "Row"), ("Catch", StageKind.STABILITY, "Step-down"))
@@ -81,6 +82,8 @@ def write_club(path: Path, years: int, *, athletes: int = ATHLETES, seed: int = 
             rows = list(_week(monday, people, chance))
             _write_runs(raw, rows, plan, prescription)
             runs += len(rows)
+            if week % WEEKS_BETWEEN_TESTS == 0:
+                _write_results(raw, monday, people, chance)
         _write_planned(raw, people, years, chance)
         raw.execute("COMMIT")
     return runs
@@ -163,6 +166,28 @@ def _write_runs(
     raw.executemany(
         "INSERT INTO rating VALUES (?, ?, 'next_morning_pain', ?, ?, ?, NULL, NULL, NULL)",
         [(run, run, pain, at + 50_000_000_000, ZONE) for run, _, at, _, pain in rows],
+    )
+
+
+def _write_results(raw: sqlite3.Connection, monday: date, people: list[bytes], chance: random.Random) -> None:
+    """Three tries of everybody at a hop on each side and at a jump on both legs."""
+    at = _micros(datetime.combine(monday + timedelta(days=2), time(17), ZoneInfo(ZONE)))
+    rows = []
+    for number, person in enumerate(people):
+        for key, side, around in (
+            ("single_hop", Side.LEFT, 140 + number % 30),
+            ("single_hop", Side.RIGHT, 145 + number % 30),
+            ("jump_height", Side.BOTH, 30 + number % 9),
+        ):
+            for attempt in (1, 2, 3):
+                when = at + 1_000_000 * (60 * number + len(rows) % 9)
+                name = uuid7(when // 1000, chance.randbytes(10)).bytes
+                value = f"{chance.gauss(around, around / 40):.1f}"
+                rows.append((name, person, key, value, "cm", str(side), attempt, when, ZONE))
+    raw.executemany(
+        "INSERT INTO result (id, athlete_id, test, value, unit, side, attempt, at, zone)"
+        " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        rows,
     )
 
 
