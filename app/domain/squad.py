@@ -31,8 +31,9 @@ class OwedRating:
 class SquadMember:
     """One athlete of the squad. The sessions of `record` have totals and no parts.
 
-    Its results are those of half a year. Of the totals clean and missed reps, contacts, time under tension
-    and volume are unknown, and `done` counts every attempt.
+    Its results are of tests of one side at a time, from shortly before both sides were last tested on, within
+    half a year. Of the totals clean and missed reps, contacts, time under tension and volume are unknown, and
+    `done` counts every attempt.
     `last_run` is the local day of their latest run, whenever that was; None where there is none.
     """
 

@@ -7,20 +7,21 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from app.domain.keeping import Result
 from app.domain.planned import DoneRun, DueSession, occurrences, settle
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import LastTrained, OwedRating, RecentPlan, SquadMember
+from app.domain.tried import Tried
 from app.store.link import Link
 from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
 from app.store.review_answers import mornings, readiness_between, results_until
 from app.store.review_rows import RunLine, added, local, part_totals, run_lines
+from app.store.tries import first_two_tries, results_of_sides
 
 BASELINE = timedelta(days=28)
 """So far back before the first day the answers on readiness reach, for the athlete's own baseline."""
 TESTED = timedelta(weeks=26)
-"""So far back the results of tests reach that the squad is looked at with."""
+"""So far back the tries reach that the squad is looked at with, and that a test's error is told by."""
 _RECENT_RUNS = 500
 
 _PEOPLE = """
@@ -62,7 +63,7 @@ class Reviewing:
             readiness = readiness_between(connection, self._link.path, today - BASELINE, last)
             planning = _planning_by_name(read_planning(connection, days=(first, last)))
             owed = _owed_by_name(owed_at(connection, now))
-            results = _results_by_name(results_until(connection, self._link.path, None, last, today - TESTED))
+            results = results_of_sides(connection, self._link.path, today - TESTED, last, names)
         members = []
         for name, rows in people.items():
             mine = lines.get(name, [])
@@ -103,6 +104,14 @@ class Reviewing:
             tuple(readiness.get(athlete, ())),
             tuple(results),
         )
+
+    def first_two_tries(self, last: date, tests: Iterable[str] | None = None) -> tuple[Tried, ...]:
+        """Everybody's first and second tries of the half year that ends with a local day, at most 400 a test.
+
+        Of the tests named, or of all; the earliest first.
+        """
+        with self._link.reading() as connection:
+            return first_two_tries(connection, self._link.path, last - TESTED, last, tests)
 
     def owed(self, now: datetime) -> tuple[OwedRating, ...]:
         """The answers that are owed at a moment, the oldest first."""
@@ -177,13 +186,6 @@ def _owed_by_name(owed: Iterable[OwedRating]) -> dict[str, list[OwedRating]]:
     found: defaultdict[str, list[OwedRating]] = defaultdict(list)
     for each in owed:
         found[each.athlete].append(each)
-    return found
-
-
-def _results_by_name(results: Iterable[Result]) -> dict[str, list[Result]]:
-    found: defaultdict[str, list[Result]] = defaultdict(list)
-    for result in results:
-        found[result.athlete].append(result)
     return found
 
 

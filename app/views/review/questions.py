@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from app.analysis.local_time import known_zone, local_start
-from app.analysis.tests_catalog import CATALOGUE, own_detectable_change
+from app.analysis.repeated import detectable_changes
 from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
 from app.domain.keeping import Note
@@ -28,9 +28,7 @@ Parse = Callable[[str], WrittenPlan]
 def read_squad(database: "Database", now: datetime) -> tuple[SquadLine, ...]:
     """Everybody, those who need a look first at the top. Raises StoreError."""
     members = database.reviewing.squad(now, now.date())
-    results = [result for member in members for result in member.record.results]
-    errors = {test.key: own_detectable_change(results, test) for test in CATALOGUE} if results else {}
-    return squad_lines(members, {key: error for key, error in errors.items() if error is not None})
+    return squad_lines(members, detectable_changes(database.reviewing.first_two_tries(now.date())))
 
 
 def read_athlete(

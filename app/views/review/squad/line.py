@@ -123,22 +123,29 @@ def _line(place: int, member: SquadMember, found: Attention) -> SquadLine:
 
 
 def _two_weeks(record: AthleteRecord) -> TwoWeeks:
-    monday = monday_of(record.today)
-    mondays = (monday, monday - WEEK)
-    due = [[each for each in record.due if monday_of(each.occurrence.day) == start] for start in mondays]
-    done = [[each for each in ended(record.sessions) if monday_of(each.day) == start] for start in mondays]
-    this, before = (kept(each.totals for each in sessions if each.totals is not None) for sessions in done)
-    return TwoWeeks((sessions_kept(due[0]), sessions_kept(due[1])), (this, before))
+    this = monday_of(record.today)
+    mondays = (this, this - WEEK)
+    late = [each for each in record.due if each.occurrence.day >= mondays[1]]
+    lately = ended(each for each in record.sessions if each.day >= mondays[1])
+    due = [[each for each in late if _in_week(each.occurrence.day, monday)] for monday in mondays]
+    done = [[each.totals for each in lately if _in_week(each.day, monday)] for monday in mondays]
+    now, before = (kept(each for each in totals if each is not None) for totals in done)
+    return TwoWeeks((sessions_kept(due[0]), sessions_kept(due[1])), (now, before))
+
+
+def _in_week(day: date, monday: date) -> bool:
+    return monday <= day < monday + WEEK
 
 
 def _bars(record: AthleteRecord) -> tuple[WeekBar, ...]:
     """As `loads_by_week` has it: a week has a total when each day of it is known or a rest day."""
-    weeks: dict[date, list[ReviewedSession]] = {}
-    for session in record.sessions:
-        weeks.setdefault(monday_of(session.day), []).append(session)
     first = monday_of(record.today) - (WEEKS_SHOWN - 1) * WEEK
-    mondays = (first + number * WEEK for number in range(WEEKS_SHOWN))
-    return tuple(_bar(record, monday, weeks.get(monday, [])) for monday in mondays)
+    weeks: list[list[ReviewedSession]] = [[] for _ in range(WEEKS_SHOWN)]
+    for session in record.sessions:
+        place = (session.day - first).days // 7
+        if 0 <= place < WEEKS_SHOWN:
+            weeks[place].append(session)
+    return tuple(_bar(record, first + number * WEEK, mine) for number, mine in enumerate(weeks))
 
 
 def _bar(record: AthleteRecord, monday: date, sessions: Sequence[ReviewedSession]) -> WeekBar:
@@ -146,12 +153,18 @@ def _bar(record: AthleteRecord, monday: date, sessions: Sequence[ReviewedSession
     known = [load for load in loads if load is not None]
     if not known:
         return WeekBar(None, None)
-    trained = {each.day for each in sessions}
+    total = math.fsum(known)
+    whole = len(known) == len(loads) and _all_days_known(record, monday, {each.day for each in sessions})
+    return WeekBar(total if whole else None, total)
+
+
+def _all_days_known(record: AthleteRecord, monday: date, trained: set[date]) -> bool:
+    """Whether each day of a week has a session, or is a rest day that the record knows of and is over."""
+    if record.since is not None and record.since <= monday and monday + WEEK <= record.today:
+        return True
     days = (monday + timedelta(days=number) for number in range(7))
     since = record.since
-    whole = all(day in trained or (since is not None and since <= day < record.today) for day in days)
-    total = math.fsum(known)
-    return WeekBar(total if whole and len(known) == len(loads) else None, total)
+    return all(day in trained or (since is not None and since <= day < record.today) for day in days)
 
 
 def _last_pain(sessions: Sequence[ReviewedSession]) -> int | None:
