@@ -1,24 +1,21 @@
-"""The answers and results that the review shows, of many runs and people at once, as corrected."""
+"""The answers that the review shows, of many runs and people at once, as corrected."""
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import date
 from pathlib import Path
 from typing import Any
-from uuid import UUID
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection
 
 from app.domain.correctable import Subject, Value
 from app.domain.corrected import corrected
 from app.domain.corrections import Correction, Key, Target, history
-from app.domain.keeping import RatingKind, Result
+from app.domain.keeping import RatingKind
 from app.domain.plan import Side
 from app.domain.readiness import Decision, Readiness
 from app.store.correction_rows import corrections_about
-from app.store.later_rows import ResultRow
 from app.store.review_rows import marks, span, text_of, utc, zone_of
-from app.store.rows import AthleteRow
 
 _KIND = RatingKind.NEXT_MORNING_PAIN.value
 _MORNINGS = """
@@ -80,32 +77,6 @@ def readiness_between(
     return found
 
 
-def results_until(
-    connection: Connection, path: Path, athlete: str | None, last: date, first: date | None = None
-) -> list[Result]:
-    """The tries at tests up to a local day, the earliest first: of an athlete or all, from `first` on."""
-    query = (
-        select(ResultRow.__table__, AthleteRow.name.label("athlete"))
-        .join(AthleteRow, AthleteRow.id == ResultRow.athlete_id)
-        .order_by(ResultRow.at, ResultRow.id)
-    )
-    if athlete is not None:
-        query = query.where(AthleteRow.name == athlete)
-    if first is not None:
-        query = query.where(ResultRow.at >= datetime.combine(first - timedelta(days=1), time(), UTC))
-    corrected_ones = _holding(connection, path, "SELECT id FROM result", ())
-    found = []
-    for row in connection.execute(query).mappings().all():
-        said = {name: value for name, value in row.items() if name != "athlete_id"}
-        thing = Result(**{**said, "side": Side(row["side"])})
-        if UUID(thing.id).bytes in corrected_ones:
-            known = history(corrections_about(connection, path, thing.id))
-            thing, _ = corrected(thing, Target(Subject.RESULT, thing.id), known)
-        if _local_day(thing) <= last and (first is None or first <= _local_day(thing)):
-            found.append(thing)
-    return found
-
-
 def _holding(
     connection: Connection, path: Path, ids: str, of: tuple[object, ...]
 ) -> Mapping[bytes, Mapping[Key, Correction]]:
@@ -142,5 +113,5 @@ def _readiness(row: tuple[Any, ...]) -> Readiness:
     )
 
 
-def _local_day(thing: Readiness | Result) -> date:
+def _local_day(thing: Readiness) -> date:
     return thing.at.astimezone(zone_of(thing.zone)).date()

@@ -14,9 +14,9 @@ from app.domain.tried import Tried
 from app.store.link import Link
 from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
-from app.store.review_answers import mornings, readiness_between, results_until
+from app.store.review_answers import mornings, readiness_between
 from app.store.review_rows import RunLine, added, local, part_totals, run_lines
-from app.store.tries import first_two_tries, results_of_sides
+from app.store.tries import first_two_tries, results_of_sides, results_until
 
 BASELINE = timedelta(days=28)
 """So far back before the first day the answers on readiness reach, for the athlete's own baseline."""
@@ -102,7 +102,7 @@ class Reviewing:
             tuple(_session_with_parts(line, after, parts) for line in lines),
             _due(athlete, planning, lines, first, last, today),
             tuple(readiness.get(athlete, ())),
-            tuple(results),
+            results,
         )
 
     def first_two_tries(self, last: date, tests: Iterable[str] | None = None) -> tuple[Tried, ...]:

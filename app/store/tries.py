@@ -41,6 +41,11 @@ _BOTH_SIDES = f"""
     WHERE result.at BETWEEN since - ? AND ? AND result.test = tested.test AND result.side <> 'both'
     ORDER BY result.at, result.attempt, result.id
 """  # noqa: S608 - its own words
+_OF_ONE = f"""
+    SELECT {", ".join(f"result.{name}" for name in _COLUMNS.split(", "))}
+    FROM athlete CROSS JOIN result ON result.athlete_id = athlete.id
+    WHERE athlete.name = ? AND at <= ? ORDER BY at, attempt, result.id
+"""  # noqa: S608 - its own words
 SOMEBODY = "somebody"
 """Stands for the name of whoever made a try that is read without it."""
 _CORRECTED = "SELECT DISTINCT subject_id FROM correction WHERE subject = ?"
@@ -64,6 +69,17 @@ def first_two_tries(
         for row in rows
     )
     return tuple(each for each in found if first <= each.day <= last)
+
+
+def results_until(connection: Connection, path: Path, athlete: str, last: date) -> tuple[Result, ...]:
+    """The tries of an athlete up to a local day, the earliest first."""
+    changed = _changed(connection)
+    rows = connection.exec_driver_sql(_OF_ONE, (athlete, span(last, last)[1])).all()
+    found = (
+        _as_corrected(connection, path, row, athlete) if row[0] in changed else _result(row, athlete)
+        for row in rows
+    )
+    return tuple(sorted((each for each in found if _day(each) <= last), key=lambda each: (each.at, each.id)))
 
 
 def results_of_sides(
