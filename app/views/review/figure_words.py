@@ -7,13 +7,14 @@ from PySide6.QtCore import QDate, QLocale
 from app.analysis.figure import Figure, Input
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
 from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
+from app.analysis.reason_figures import PAINFUL_RULES
 from app.views.review import words
 from app.views.translation import pointed, tr
 
 SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 """Figures that are shares from 0 to 1, shown in percent."""
 RATED = frozenset({"0-10", "4-28"})
-PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name})
+PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name}) | PAINFUL_RULES
 """Figures that tell of pain, which presentation hides."""
 WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "kg", "AU a day"})
 NO_UNIT = "1"
@@ -85,7 +86,12 @@ def input_words(given: Input) -> tuple[str, str]:
     name = tr(label) if day is None else weekday_words(day)
     if value is None:
         return name, words.DASH
-    return name, value.replace("_", " ") if isinstance(value, str) else number_words(float(value))
+    return name, _said(value) if isinstance(value, str) else number_words(float(value))
+
+
+def _said(value: str) -> str:
+    day = _day(value)
+    return tr(value.replace("_", " ")) if day is None else weekday_words(day)
 
 
 def title_words(figure: Figure) -> str:

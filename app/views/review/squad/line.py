@@ -13,6 +13,7 @@ from app.analysis.figures_load import load_figures
 from app.analysis.figures_wellbeing import wellbeing_figures
 from app.analysis.load import session_load
 from app.analysis.readiness_course import ReadinessPoint, latest_readiness
+from app.analysis.reason_figures import reason_figures
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import OwedRating, SquadMember
 from app.views.translation import message, tr
@@ -91,7 +92,7 @@ ANONYMOUS = message("Athlete {n}")
 
 
 def figures_of(line: SquadLine) -> tuple[Figure, ...]:
-    """The figures that a line shows, of this week and the one before: they know why."""
+    """Why they stand first, and the figures that a line shows, of this week and the one before."""
     record = line.record
     monday = monday_of(record.today)
     wanted = {monday.isoformat(), (monday - WEEK).isoformat()}
@@ -99,7 +100,7 @@ def figures_of(line: SquadLine) -> tuple[Figure, ...]:
     of_weeks = tuple(figure for figure in found if figure.of in wanted and figure.name not in DAILY)
     course = wellbeing_figures(record)
     latest = {figure.name: figure for figure in course}
-    return (*of_weeks, *latest.values())
+    return (*reason_figures(line.attention.reasons), *of_weeks, *latest.values())
 
 
 DAILY = frozenset({"Load of the day"})

@@ -10,11 +10,13 @@ from app.views.lettering import Weight
 from app.views.review import words
 from app.views.review.presentation import NOTICE
 from app.views.review.squad.columns import WHY_FIRST, first_reason
+from app.views.review.squad.filtering import SHOWN_WORDS, WITHOUT_PAIN, Shown, fits
 from app.views.review.squad.line import SquadLine, figures_of, presented
 from app.views.review.squad.table import SquadModel, SquadTable
 from app.views.theme import Look
 from app.views.translation import message, tr
 from app.views.widgets.card import Card
+from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.word_button import WordButton
 
@@ -23,11 +25,12 @@ EMPTY = message("No session yet. One appears here as soon as an athlete has been
 NOBODY = message("Nobody fits these letters. Esc shows everybody again.")
 READING = message("Reading the sessions …")
 ASIDE = message("sessions, reps, tempo: this week · last week")
+NONE_SUCH = message("Nobody is like that just now. Choose everybody to see all.")
 SEARCH = message("/ to search")
 
 
 class SquadPage(QWidget):
-    """Everybody. `opened` carries a name, `why` a name and the figures of a line.
+    """Everybody, or those chosen. `opened` carries a name, `why` a name and the figures of a line.
 
     `sessions` asks for the list of all runs, `plan` to plan sessions, first for the athlete of the line
     chosen. Return opens an athlete, W asks why, / searches, Esc ends it.
@@ -50,6 +53,8 @@ class SquadPage(QWidget):
         self.search.setPlaceholderText(tr(SEARCH))
         self.search.setAccessibleName(tr("Search the squad"))
         self.search.setClearButtonEnabled(True)
+        self.shown = ChoiceBox(tr("Who is shown"), 12, look)
+        self.why_first = WordButton(tr("Why? (W)"))
         self.all_sessions, self.planning = WordButton(tr("All sessions")), WordButton(tr("Plan sessions"))
         self._may_plan = False
         self.planning.hide()
@@ -57,6 +62,7 @@ class SquadPage(QWidget):
         self.table = SquadTable(self.model)
         self.table.sort_by(WHY_FIRST, Qt.SortOrder.AscendingOrder)
         self.card = Card(tr("Who needs me first"), tr(ASIDE))
+        self._offer(tuple(Shown))
         self.message = QLabel(tr(READING))
         self.message.setWordWrap(True)
         self.message.setTextFormat(Qt.TextFormat.PlainText)
@@ -86,6 +92,7 @@ class SquadPage(QWidget):
         self._presenting = on
         self.planning.setVisible(self._may_plan and not on)
         self.model.present(on=on)
+        self._offer(WITHOUT_PAIN if on else tuple(Shown))
         self._fill()
 
     def show_problem(self, text: str) -> None:
@@ -109,8 +116,9 @@ class SquadPage(QWidget):
             f" border: 1px solid {look.scheme.quiet}; border-radius: 6px; padding: 3px 8px; }}"
             f"QLineEdit:focus {{ border-color: {look.scheme.accent}; }}"
         )
-        for door in (self.all_sessions, self.planning):
+        for door in (self.all_sessions, self.planning, self.why_first):
             door.set_look(look)
+        self.shown.set_look(look)
         self.message.setFont(look.font(sizes.heading))
         self.card.set_look(look)
         self.table.set_look(look)
@@ -133,6 +141,8 @@ class SquadPage(QWidget):
         self._header.addWidget(self.planning)
         self._header.addWidget(self.all_sessions)
         self._header.addWidget(self.search)
+        for part in (self.shown, self.why_first):
+            self.card.header.addWidget(part)
         self.card.body.addWidget(self.table, 1)
         for face in (self.message, self.card):
             self._faces.addWidget(face)
@@ -147,16 +157,26 @@ class SquadPage(QWidget):
         self.search.returnPressed.connect(self.table.setFocus)
         self.all_sessions.clicked.connect(self.sessions)
         self.planning.clicked.connect(self._want_plan)
+        self.why_first.clicked.connect(self._want_why)
+        self.shown.activated.connect(self._fill)
         for keys, act in (("/", self._begin_search), ("W", self._want_why)):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(act)
 
+    def _offer(self, choices: Sequence[Shown]) -> None:
+        """Let these be chosen; a choice that is no longer offered gives way to everybody."""
+        chosen = self.shown.currentData()
+        self.shown.clear()
+        for choice in choices:
+            self.shown.addItem(tr(SHOWN_WORDS[choice]), choice)
+        self.shown.setCurrentIndex(choices.index(chosen) if chosen in choices else 0)
+
     def _begin_search(self) -> None:
         self.search.setFocus()
         self.search.selectAll()
 
-    def _fill(self) -> None:
+    def _fill(self, *_changed: object) -> None:
         chosen = self._chosen()
         shown = presented(self._lines) if self._presenting else self._lines
         wanted = self.search.text().strip().casefold()
@@ -166,17 +186,27 @@ class SquadPage(QWidget):
         if not self._known:
             return
         if not found:
-            self.show_problem(tr(NOBODY) if self._lines else tr(EMPTY))
+            self._show_nobody()
             return
+        self.card.set_aside(tr(ASIDE))
         self._faces.setCurrentWidget(self.card)
         names = [line.athlete for line in self.model.rows]
         row = names.index(chosen) if chosen in names else 0
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
         self.table.selectionModel().setCurrentIndex(self.model.index(row, 0), flags)
 
+    def _show_nobody(self) -> None:
+        """Say that there is nobody; a choice that left nobody stays in sight, so that it can be changed."""
+        chosen = bool(self._lines) and self.shown.currentData() is not Shown.EVERYBODY
+        if chosen:
+            self.card.set_aside(tr(NONE_SUCH))
+            self._faces.setCurrentWidget(self.card)
+        else:
+            self.show_problem(tr(NOBODY) if self._lines else tr(EMPTY))
+
     def _fits(self, line: SquadLine, wanted: str) -> bool:
         told = line.called if self._presenting else f"{line.called} {first_reason(line)}"
-        return wanted in told.casefold()
+        return wanted in told.casefold() and fits(line, self.shown.currentData())
 
     def _say(self) -> None:
         if not self._lines:
