@@ -34,12 +34,14 @@ class SquadMember:
     Its results are of tests of one side at a time, from shortly before both sides were last tested on, within
     half a year. Of the totals clean and missed reps, contacts, time under tension and volume are unknown, and
     `done` counts every attempt.
+    `before` are the local days and loads in AU, None unknown, of sessions in the weeks before the record's.
     `last_run` is the local day of their latest run, whenever that was; None where there is none.
     """
 
     record: AthleteRecord
     last_run: date | None
     owed: tuple[OwedRating, ...] = ()
+    before: tuple[tuple[date, float | None], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

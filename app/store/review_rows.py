@@ -12,6 +12,7 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
 
+from app.analysis.load import elapsed_minutes, session_load
 from app.analysis.local_time import known_zone
 from app.domain.plan import Side, StageKind
 from app.domain.reviewed import PartTotals, Totals
@@ -67,6 +68,12 @@ _PARTS = """
 """
 
 
+_LOADS = """
+    SELECT athlete_id, started_at, zone, session_rpe, elapsed_ms FROM run_course
+    WHERE started_at BETWEEN ? AND ?
+"""
+
+
 class RunLine(NamedTuple):
     """One run of the review: its columns, and when it began by the clock of its place."""
 
@@ -101,6 +108,14 @@ def run_lines(
         line = _line(tuple(row))
         if first <= line.local.date() <= last:
             yield line
+
+
+def load_days(connection: Connection, first: date, last: date) -> Iterator[tuple[bytes, date, float | None]]:
+    """By athlete's row the local day and the load in AU of every run of these local days; None is unknown."""
+    for athlete, at, zone, rpe, elapsed in connection.exec_driver_sql(_LOADS, span(first, last)):
+        day = local(at, zone).date()
+        if first <= day <= last:
+            yield athlete, day, session_load(rpe, elapsed_minutes(elapsed))
 
 
 def part_totals(
@@ -177,7 +192,7 @@ def _line(row: tuple[Any, ...]) -> RunLine:
         athlete,
         local(at, zone),
         outcome is not None,
-        None if elapsed is None else elapsed / 60_000,
+        elapsed_minutes(elapsed),
         rpe,
         pain,
         totals,

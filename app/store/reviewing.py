@@ -15,7 +15,7 @@ from app.store.link import Link
 from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
 from app.store.review_answers import mornings, readiness_between
-from app.store.review_rows import RunLine, added, local, part_totals, run_lines
+from app.store.review_rows import RunLine, added, load_days, local, part_totals, run_lines
 from app.store.tries import first_two_tries, results_of_sides, results_until
 
 BASELINE = timedelta(days=28)
@@ -48,17 +48,22 @@ class Reviewing:
     def __init__(self, link: Link) -> None:
         self._link = link
 
-    def squad(self, now: datetime, today: date, weeks: int = 8) -> tuple[SquadMember, ...]:
+    def squad(self, now: datetime, today: date, weeks: int = 4, before: int = 4) -> tuple[SquadMember, ...]:
         """Everybody of the record, by name: `weeks` calendar weeks that end with the one of `today`.
 
-        `today` is the local day of the moment `now`. Athletes of one name are one.
+        Of so many weeks `before` them the loads alone. `today` is the local day of the moment `now`. Athletes
+        of one name are one.
         """
         monday = today - timedelta(days=today.weekday())
         first, last = monday - timedelta(weeks=weeks - 1), monday + timedelta(days=6)
+        earlier = first - timedelta(weeks=before), first - timedelta(days=1)
         with self._link.reading() as connection:
             people = _people(connection)
             names = {row: name for name, found in people.items() for row, *_ in found}
             lines = _by_name(run_lines(connection, first, last), names)
+            loads: defaultdict[str, list[tuple[date, float | None]]] = defaultdict(list)
+            for row, day, load in load_days(connection, *earlier):
+                loads[names[row]].append((day, load))
             after = mornings(connection, self._link.path, first, last)
             readiness = readiness_between(connection, self._link.path, today - BASELINE, last)
             planning = _planning_by_name(read_planning(connection, days=(first, last)))
@@ -78,7 +83,9 @@ class Reviewing:
                 tuple(readiness.get(name, ())),
                 tuple(results.get(name, ())),
             )
-            members.append(SquadMember(record, _last(rows), tuple(owed.get(name, ()))))
+            members.append(
+                SquadMember(record, _last(rows), tuple(owed.get(name, ())), tuple(loads.get(name, ())))
+            )
         return tuple(members)
 
     def athlete(self, athlete: str, first: date, last: date, today: date) -> AthleteRecord:

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from app.analysis.load import session_load
 from app.domain.correctable import Subject
 from app.domain.corrections import Change, Target
 from app.domain.dose import DoseKind
@@ -160,8 +161,16 @@ def test_the_squads_sums_are_those_of_the_parts(database: Database) -> None:
     assert replace(of_squad, totals=None) == replace(of_athlete, totals=None, parts=())
 
 
-def test_the_squad_is_everybody_over_eight_calendar_weeks(database: Database) -> None:
-    write(database, 1, EVENING - timedelta(weeks=7, days=6))
+def test_the_squad_is_everybody_over_four_calendar_weeks_and_the_loads_of_four_before(
+    database: Database,
+) -> None:
+    first, earlier = EVENING - timedelta(weeks=3, days=6), EVENING - timedelta(weeks=7, days=6)
+    write(database, 1, first)
+    write(database, 4, earlier)
+    write(database, 5, earlier + timedelta(hours=2))
+    database.corrections.correct(
+        Change(Target(Subject.RUN, name(5)), "session_rpe", 3, "Coach", "asked again", EVENING, ZONE)
+    )
     write(database, 2, EVENING - timedelta(weeks=8), "Hugo")
     database.planned.keep(PlannedSession(name(9), "Bram", "Landing control", SUNDAY, EVENING, ZONE))
     bram, hugo, ines = database.reviewing.squad(EVENING, SUNDAY)
@@ -169,7 +178,12 @@ def test_the_squad_is_everybody_over_eight_calendar_weeks(database: Database) ->
     assert (len(ines.record.sessions), len(hugo.record.sessions)) == (1, 0)
     assert hugo.last_run == date(2026, 8, 30)
     assert (bram.last_run, bram.record.since) == (None, None)
-    assert (ines.record.first, ines.record.last) == (date(2026, 8, 31), SUNDAY)
+    assert (ines.record.first, ines.record.last) == (date(2026, 9, 28), SUNDAY)
+    assert (bram.before, hugo.before) == ((), ())
+    told = {load for _, load in ines.before}
+    every = database.reviewing.athlete("Ines", date(2026, 8, 31), SUNDAY, SUNDAY).sessions
+    assert [day for day, _ in ines.before] == [date(2026, 8, 31)] * 2
+    assert told == {session_load(each.rpe, each.minutes) for each in every[:2]}
 
 
 def test_what_was_planned_is_settled_with_the_runs_of_its_day(database: Database) -> None:

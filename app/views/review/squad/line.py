@@ -4,6 +4,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from itertools import chain
 
 from app.analysis.adherence_parts import Kept, SessionsKept, ended, kept, monday_of, sessions_kept
 from app.analysis.attention import Attention, who_first
@@ -117,7 +118,7 @@ def _line(place: int, member: SquadMember, found: Attention) -> SquadLine:
         record.athlete,
         member.last_run,
         _two_weeks(record),
-        _bars(record),
+        _bars(member),
         _last_pain(past),
         latest_readiness(record.readiness),
     )
@@ -138,24 +139,25 @@ def _in_week(day: date, monday: date) -> bool:
     return monday <= day < monday + WEEK
 
 
-def _bars(record: AthleteRecord) -> tuple[WeekBar, ...]:
+def _bars(member: SquadMember) -> tuple[WeekBar, ...]:
     """As `loads_by_week` has it: a week has a total when each day of it is known or a rest day."""
+    record = member.record
     first = monday_of(record.today) - (WEEKS_SHOWN - 1) * WEEK
-    weeks: list[list[ReviewedSession]] = [[] for _ in range(WEEKS_SHOWN)]
-    for session in record.sessions:
-        place = (session.day - first).days // 7
+    weeks: list[list[tuple[date, float | None]]] = [[] for _ in range(WEEKS_SHOWN)]
+    within = ((each.day, session_load(each.rpe, each.minutes)) for each in record.sessions)
+    for day, load in chain(member.before, within):
+        place = (day - first).days // 7
         if 0 <= place < WEEKS_SHOWN:
-            weeks[place].append(session)
+            weeks[place].append((day, load))
     return tuple(_bar(record, first + number * WEEK, mine) for number, mine in enumerate(weeks))
 
 
-def _bar(record: AthleteRecord, monday: date, sessions: Sequence[ReviewedSession]) -> WeekBar:
-    loads = [session_load(each.rpe, each.minutes) for each in sessions]
-    known = [load for load in loads if load is not None]
+def _bar(record: AthleteRecord, monday: date, loads: Sequence[tuple[date, float | None]]) -> WeekBar:
+    known = [load for _, load in loads if load is not None]
     if not known:
         return WeekBar(None, None)
     total = math.fsum(known)
-    whole = len(known) == len(loads) and _all_days_known(record, monday, {each.day for each in sessions})
+    whole = len(known) == len(loads) and _all_days_known(record, monday, {day for day, _ in loads})
     return WeekBar(total if whole else None, total)
 
 

@@ -54,6 +54,15 @@ def test_the_bars_are_the_weeks_of_the_analysis_as_far_as_there_were_sessions() 
         assert [(bar.total, bar.known) for bar in line.loads] == [pytest.approx(each) for each in expected]
 
 
+def test_sessions_before_those_of_the_record_have_their_bars_too() -> None:
+    first = MONDAY - timedelta(weeks=6)
+    of = record(first=MONDAY - timedelta(weeks=2), last=TODAY, sessions=(session(MONDAY),))
+    before = (first, 180.0), (first + timedelta(days=2), None), (first + timedelta(weeks=1), 90.0)
+    (line,) = squad_lines((SquadMember(replace(of, since=first), None, before=before),))
+    assert [bar.known for bar in line.loads] == [180.0, 90.0, None, None, None, None, 200.0, None]
+    assert [bar.total for bar in line.loads[:2]] == [None, 90.0]
+
+
 def test_a_week_of_no_effort_at_all_is_known_and_has_a_bar_of_nought() -> None:
     line = line_of(record(sessions=(session(MONDAY, rpe=0),)))
     assert (line.loads[6].total, line.loads[6].known) == (0.0, 0.0)
