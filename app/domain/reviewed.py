@@ -6,11 +6,14 @@ where it was done. None is unknown, never zero.
 
 from dataclasses import dataclass
 from datetime import date
+from decimal import Decimal
 
+from app.domain.dose import DoseKind
 from app.domain.keeping import Result
 from app.domain.plan import Side, StageKind
 from app.domain.planned import DueSession
 from app.domain.readiness import Readiness
+from app.domain.tried import Tried
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +88,35 @@ class ReviewedSession:
 
 
 @dataclass(frozen=True, slots=True)
+class SetDone:
+    """One set of an exercise on a side. `low` and `high` are the reps asked for.
+
+    `reps` are those of the attempt that stands: 0 where it was left out, None where it was not begun or
+    nobody counted. `load_kg` is what was used as far as it was said, else what the plan asks for.
+    """
+
+    low: int
+    high: int
+    reps: int | None
+    load_kg: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseDone:
+    """The sets of one exercise on one side in one session, in the order of the plan.
+
+    `dose` is None in what was written down before it was kept.
+    """
+
+    run_id: str
+    day: date
+    exercise: str
+    side: Side
+    dose: DoseKind | None
+    sets: tuple[SetDone, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class AthleteRecord:
     """Everything the figures of one athlete rest on, from `first` to `last` day, both included.
 
@@ -92,7 +124,9 @@ class AthleteRecord:
     which the record knows anything at all, None when it knows nothing; a day before it is unknown, a day from
     it on without a session is a rest day. `readiness` and `results` may reach back before `first` for a
     baseline. `reference` is the side that limb symmetry is measured against, None where nobody has chosen
-    one.
+    one. `tries` are everybody's first two tries of a day at the tests of this athlete, which tell how far a
+    test can be trusted. `exercises` are the last sessions of each exercise and side, those of one together,
+    the latest first.
     """
 
     athlete: str
@@ -105,3 +139,5 @@ class AthleteRecord:
     readiness: tuple[Readiness, ...] = ()
     results: tuple[Result, ...] = ()
     reference: Side | None = None
+    exercises: tuple[ExerciseDone, ...] = ()
+    tries: tuple[Tried, ...] = ()

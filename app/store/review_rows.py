@@ -34,6 +34,16 @@ _RUNS = """
     WHERE rc.started_at BETWEEN ? AND ? {whose}
     ORDER BY rc.started_at, rc.run_id
 """
+PLACE = """
+            row_number() OVER (
+                PARTITION BY {run}, {bout} ORDER BY
+                    outcome IN ('done', 'ended_early') DESC,
+                    CASE WHEN outcome IN ('done', 'ended_early') THEN 0
+                        ELSE coalesce(reps_stated, reps_counted) END DESC,
+                    attempt DESC
+            )
+"""
+"""Of the attempts at a bout the one that stands has the first place, see `fold.standing`."""
 _PARTS = """
     WITH chosen AS (
         SELECT rc.run_id, run.prescription_hash
@@ -41,13 +51,7 @@ _PARTS = """
         WHERE rc.started_at BETWEEN ? AND ? AND rc.athlete_id IN ({athletes})
     ), attempts AS (
         SELECT bout_record.*, coalesce(reps_stated, reps_counted) AS done,
-            row_number() OVER (
-                PARTITION BY bout_record.run_id, bout ORDER BY
-                    outcome IN ('done', 'ended_early') DESC,
-                    CASE WHEN outcome IN ('done', 'ended_early') THEN 0
-                        ELSE coalesce(reps_stated, reps_counted) END DESC,
-                    attempt DESC
-            ) AS place
+            {place} AS place
         FROM chosen CROSS JOIN bout_record ON bout_record.run_id = chosen.run_id
     )
     SELECT chosen.run_id, asked.stage_name, asked.stage_kind, asked.exercise, asked.side,
@@ -123,7 +127,8 @@ def part_totals(
 ) -> dict[str, list[PartTotals]]:
     """By run what was asked for and done, by stage, exercise and side in the order of the plan."""
     ids = tuple(athletes)
-    query = _PARTS.format(athletes=marks(len(ids)))
+    place = PLACE.format(run="bout_record.run_id", bout="bout")
+    query = _PARTS.format(athletes=marks(len(ids)), place=place)
     found: dict[str, list[PartTotals]] = {}
     for row in connection.exec_driver_sql(query, (*span(first, last), *ids)):
         run_id, stage, kind, exercise, side, landings, *sums = row

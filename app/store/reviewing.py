@@ -11,6 +11,7 @@ from app.domain.planned import DoneRun, DueSession, occurrences, settle
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import LastTrained, OwedRating, RecentPlan, SquadMember
 from app.domain.tried import Tried
+from app.store.exercise_rows import last_exercises
 from app.store.link import Link
 from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
@@ -99,7 +100,10 @@ class Reviewing:
             after = mornings(connection, path, first, last, ids)
             readiness = readiness_between(connection, path, first - BASELINE, last, athlete)
             results = results_until(connection, path, athlete, last)
+            keys = {each.test for each in results}
+            tries = first_two_tries(connection, path, last - TESTED, last, keys) if keys else ()
             planning = read_planning(connection, athlete, (first, last))
+            exercises = last_exercises(connection, first, last, ids) if lines else ()
         return AthleteRecord(
             athlete,
             first,
@@ -110,15 +114,17 @@ class Reviewing:
             _due(athlete, planning, lines, first, last, today),
             tuple(readiness.get(athlete, ())),
             results,
+            tries=tries,
+            exercises=exercises,
         )
 
-    def first_two_tries(self, last: date, tests: Iterable[str] | None = None) -> tuple[Tried, ...]:
+    def first_two_tries(self, last: date) -> tuple[Tried, ...]:
         """Everybody's first and second tries of the half year that ends with a local day, at most 400 a test.
 
-        Of the tests named, or of all; the earliest first.
+        The earliest first.
         """
         with self._link.reading() as connection:
-            return first_two_tries(connection, self._link.path, last - TESTED, last, tests)
+            return first_two_tries(connection, self._link.path, last - TESTED, last)
 
     def owed(self, now: datetime) -> tuple[OwedRating, ...]:
         """The answers that are owed at a moment, the oldest first."""
