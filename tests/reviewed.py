@@ -1,5 +1,6 @@
 """An invented athlete's record as it is looked back on, for tests: one with what matters set."""
 
+from collections.abc import Iterable
 from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
@@ -7,6 +8,7 @@ from app.domain.keeping import Result
 from app.domain.plan import Side, StageKind
 from app.domain.planned import DueSession, DueState, Occurrence, PlannedSession
 from app.domain.reviewed import AthleteRecord, PartTotals, ReviewedSession, Totals
+from app.domain.tried import Tried
 
 MONDAY = date(2026, 11, 16)
 TODAY = date(2026, 11, 23)
@@ -82,6 +84,22 @@ def result(value: float | str, test: str = "single_hop", **changes: Any) -> Resu
         "side": Side.LEFT,
     }
     return Result(**(values | changes))
+
+
+def lights(results: Iterable[Result]) -> tuple[Tried, ...]:
+    """Results as the tries that tell how far a test can be trusted."""
+    return tuple(
+        Tried(
+            each.athlete.encode(),
+            each.test,
+            each.side,
+            each.at.date(),
+            each.attempt,
+            float(each.value),
+            each.unit,
+        )
+        for each in results
+    )
 
 
 def record(**changes: Any) -> AthleteRecord:  # noqa: ANN401 - whatever a record holds

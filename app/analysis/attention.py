@@ -7,7 +7,9 @@ from datetime import date
 from app.analysis.reasons import DEFAULT_LIMITS, Level, Limits, Reason
 from app.analysis.reasons_pain import NOT_ANSWERED, open_mornings, pain_reasons
 from app.analysis.symmetry import Standing, symmetry
-from app.analysis.tests_catalog import CATALOGUE, FieldTest, day_values
+from app.analysis.tests_catalog import field_test
+from app.analysis.tests_kinds import FieldTest
+from app.analysis.tests_values import day_values
 from app.domain.plan import Side
 from app.domain.planned import DueState
 from app.domain.reviewed import AthleteRecord
@@ -117,8 +119,11 @@ def _not_answered(member: SquadMember, limits: Limits) -> Iterator[Reason]:
 
 
 def _behind(record: AthleteRecord, errors: Mapping[str, float]) -> Iterator[Reason]:
-    for test in CATALOGUE:
-        if test.by_side and test.more_is_better is not None and test.key in errors:
+    if not record.results:
+        return
+    for key in errors:
+        test = field_test(key)
+        if test is not None and test.by_side and test.more_is_better is not None:
             yield from _side_behind(record, test, errors[test.key])
 
 

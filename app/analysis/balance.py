@@ -10,6 +10,7 @@ from app.domain.reviewed import PartTotals
 MOST_ERRORS = 10
 CONDITIONS = 6
 ANTERIOR_LIMIT_CM = 4.0
+LANDING_BANDS = (4.0, "excellent"), (5.0, "good"), (6.0, "moderate")
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,3 +90,11 @@ def balance_total(conditions: Sequence[int | None]) -> int | None:
     Source: University of North Carolina, manual of the Balance Error Scoring System.
     """
     return sum(map(balance_errors, conditions)) if len(conditions) == CONDITIONS else None
+
+
+def landing_band(errors: float) -> str:
+    """How a mean of landing errors is called: excellent to 4, good above 4 to 5, moderate to 6, poor above 6.
+
+    Source: Padua et al. 2009, Am J Sports Med 37:1996-2002, from memory. A name, no verdict on anybody.
+    """
+    return next((name for most, name in LANDING_BANDS if errors <= most), "poor")

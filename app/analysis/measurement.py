@@ -62,11 +62,15 @@ def can_show_small_change(worthwhile: float | None, error: float | None) -> bool
     return None if worthwhile is None or error is None else worthwhile >= error
 
 
-def coefficient_of_variation(values: Sequence[float]) -> float | None:
-    """100 x standard deviation (n - 1) / mean, in %; None of fewer than two values or a mean of 0."""
-    if len(values) < 2 or not fmean(values):
-        return None
-    return 100 * stdev(values) / fmean(values)
+def pair_variation(pairs: Sequence[tuple[float, float]]) -> float | None:
+    """Coefficient of variation of a try in %: 100 x typical error / mean of all tries.
+
+    None of fewer than two pairs or a mean of 0. Source: CV % = 100 SD / mean, of Hopkins 2000, Sports Med
+    30:1-15 (secondary: course notes), with the SD within athletes.
+    """
+    error = typical_error([second - first for first, second in pairs])
+    mean = fmean([value for pair in pairs for value in pair]) if pairs else 0.0
+    return None if error is None or not mean else 100 * error / mean
 
 
 def agreement(first: Sequence[float], second: Sequence[float], multiple: float = 2.0) -> Agreement | None:

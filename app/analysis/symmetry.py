@@ -1,5 +1,6 @@
 """One side against the other: raw values, an index with its reference, a difference with direction."""
 
+import math
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -103,6 +104,41 @@ def symmetric_difference(left: float, right: float) -> float | None:
     _not_negative(left, right)
     greater = max(left, right)
     return abs(left - right) / greater * 100 if greater else None
+
+
+@dataclass(frozen=True, slots=True)
+class OtherIndices:
+    """Other indices in use for two sides, in %, for comparison with figures made elsewhere; None undefined.
+
+    With the greater G and the smaller S: `over_sum` (G - S) / (G + S), `over_mean` (G - S) / mean of both,
+    `over_smaller` (G - S) / S. `angle` is the symmetry angle: negative where the first side is the smaller.
+    """
+
+    over_sum: float | None
+    over_mean: float | None
+    over_smaller: float | None
+    angle: float | None
+
+
+def other_indices(one: float, other: float) -> OtherIndices:
+    """Further indices of two sides, in %; all but the angle are the same whichever side is which.
+
+    Symmetry angle = (45 degrees - atan2(other, one)) / 90 degrees x 100. Source: the equations collected by
+    Bishop et al. 2016, Strength Cond J, doi 10.1519/SSC.0000000000000264. Raises ValueError for a negative
+    value.
+    """
+    _not_negative(one, other)
+    greater, smaller = max(one, other), min(one, other)
+    if not greater:
+        return OtherIndices(None, None, None, None)
+    apart = greater - smaller
+    angle = (45 - math.degrees(math.atan2(other, one))) / 90 * 100
+    return OtherIndices(
+        apart / (greater + smaller) * 100,
+        apart / ((greater + smaller) / 2) * 100,
+        apart / smaller * 100 if smaller else None,
+        angle,
+    )
 
 
 def side_behind(left: float, right: float, *, more_is_better: bool = True) -> Side:

@@ -1,76 +1,121 @@
 """The tests a practitioner can enter: unit, what more of it means, sides, tries, and which try counts.
 
 No typical error of these tests is at hand from a source, so that none is written here: the error that a
-difference is held against is the one measured with the own tries, see `own_error`.
+difference is held against is the one measured with the record's own tries, see `reliability`.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass
-from datetime import date
-from enum import StrEnum
-from statistics import fmean
+from collections.abc import Callable, Iterable, Sequence
 
-from app.analysis.jumps import BEST_OF_TEN, mean_of_best
-from app.analysis.local_time import known_zone
-from app.analysis.measurement import minimal_detectable_change, smallest_worthwhile_change, typical_error
+from app.analysis.balance import balance_total, in_square
+from app.analysis.jumps import flight_over_contact, height_over_contact, height_over_take_off, jump_height
+from app.analysis.one_rep_max import MOST_REPS, brzycki, epley, lombardi
+from app.analysis.tests_kinds import NO_UNIT, OF_LIFT, Counts, FieldTest, Made, More, Part
 from app.domain.keeping import Result
-from app.domain.plan import Side
 
-FEWEST_PAIRS = 10
-FEWEST_ATHLETES = 10
-TOO_FEW_PAIRS = "There are too few repeated tries to know the error of this test: fewer than 10."
-NO_UNIT = "1"
-
-
-class More(StrEnum):
-    """What a higher value means."""
-
-    BETTER = "better"
-    WORSE = "worse"
-    NEITHER = "neither"
-
-
-class Counts(StrEnum):
-    """Which of several tries on one day counts."""
-
-    BEST = "best"
-    MEAN = "mean"
-    MEAN_OF_BEST_FIVE = "mean_of_best_five"
-    LAST = "last"
-
-
-@dataclass(frozen=True, slots=True)
-class FieldTest:
-    """A test. `key` is what the record keeps, `name` what a screen shows; `tries` is how many are asked for.
-
-    Values lie from `least` to `most` in `unit` ("1" for none). `standing` says on what tries and their
-    summary rest.
-    """
-
-    key: str
-    name: str
-    unit: str
-    more: More
-    by_side: bool
-    tries: int
-    counts: Counts
-    least: float
-    most: float
-    standing: str = "common practice, no source"
-
-    @property
-    def more_is_better(self) -> bool | None:
-        """Whether more is better; None where it is neither good nor bad."""
-        return None if self.more is More.NEITHER else self.more is More.BETTER
+MS = 1_000
+HARPER = "Harper et al. 2011, from memory"
+BESS = "University of North Carolina, manual of the Balance Error Scoring System"
 
 
 def _sided(key: str, name: str, unit: str, most: float, more: More = More.BETTER) -> FieldTest:
     return FieldTest(key, name, unit, more, True, 3, Counts.BEST, 0, most)
 
 
-def _both(key: str, name: str, unit: str, most: float) -> FieldTest:
-    return FieldTest(key, name, unit, More.BETTER, False, 3, Counts.BEST, 0, most)
+def _both(
+    key: str, name: str, unit: str, most: float, parts: tuple[Part, ...] = (), made: Made | None = None
+) -> FieldTest:
+    return FieldTest(key, name, unit, More.BETTER, False, 3, Counts.BEST, 0, most, parts=parts, made=made)
 
+
+def _hops(key: str, name: str, unit: str, made: Made) -> FieldTest:
+    counts, parts = Counts.MEAN_OF_BEST_FIVE, CONTACT_AND_FLIGHT["ten_hops"]
+    return FieldTest(key, name, unit, More.BETTER, False, 10, counts, 0, 10, HARPER, parts, made)
+
+
+def _estimated(key: str, formula: str, source: str, made: Made) -> FieldTest:
+    return FieldTest(
+        key,
+        f"One-rep maximum, estimated ({formula})",
+        "kg",
+        More.BETTER,
+        False,
+        1,
+        Counts.BEST,
+        0,
+        2_000,
+        source,
+        SET_TO_THE_LAST_REP,
+        made,
+        direct=False,
+        by_lift=True,
+    )
+
+
+def _by_flight(parts: Sequence[float]) -> float:
+    contact, flight = parts
+    return flight_over_contact(flight / MS, contact / MS)
+
+
+def _by_height(parts: Sequence[float]) -> float:
+    contact, flight = parts
+    return height_over_contact(jump_height(flight / MS), contact / MS)
+
+
+def _by_take_off(parts: Sequence[float]) -> float:
+    take_off, flight = parts
+    return height_over_take_off(jump_height(flight / MS), take_off / MS)
+
+
+def _share(parts: Sequence[float]) -> float | None:
+    inside, outside = parts
+    share = in_square(round(inside), round(outside)).share
+    return None if share is None else share * 100
+
+
+def _errors(parts: Sequence[float]) -> float | None:
+    total = balance_total([round(part) for part in parts])
+    return None if total is None else float(total)
+
+
+def _estimate(formula: Callable[[float, int], float]) -> Made:
+    def made(parts: Sequence[float]) -> float | None:
+        load, reps = parts
+        return formula(load, round(reps)) if 1 <= round(reps) <= MOST_REPS else None
+
+    return made
+
+
+CONTACT_AND_FLIGHT: dict[str, tuple[Part, ...]] = {
+    key: (
+        Part(f"{key}.contact", "contact", "ms", 20, 2_000),
+        Part(f"{key}.flight", "flight", "ms", 20, 2_000),
+    )
+    for key in ("drop_jump", "ten_hops")
+}
+TAKE_OFF = (
+    Part("countermovement.take_off", "time to take-off", "ms", 50, 5_000),
+    Part("countermovement.flight", "flight", "ms", 20, 2_000),
+)
+SET_TO_THE_LAST_REP = (
+    Part("rep_set.load", "load", "kg", 0, 1_000),
+    Part("rep_set.reps", "reps", "reps", 1, 100, whole=True),
+)
+SQUARE = (
+    Part("jumps_in_square.inside", "inside", "jumps", 0, 1_000, whole=True),
+    Part("jumps_in_square.outside", "outside", "jumps", 0, 1_000, whole=True),
+)
+STANCES = tuple(
+    Part(f"balance_errors.{key}", name, "errors", 0, 100, whole=True)
+    for key, name in (
+        ("double_firm", "both legs, firm"),
+        ("single_firm", "one leg, firm"),
+        ("tandem_firm", "heel to toe, firm"),
+        ("double_foam", "both legs, foam"),
+        ("single_foam", "one leg, foam"),
+        ("tandem_foam", "heel to toe, foam"),
+    )
+)
+"""Each stands for 20 s with eyes closed; of one that could not be held ten errors are counted."""
 
 CATALOGUE: tuple[FieldTest, ...] = (
     _sided("single_hop", "Single hop for distance", "cm", 400),
@@ -79,32 +124,32 @@ CATALOGUE: tuple[FieldTest, ...] = (
     _sided("timed_hop", "Six metre timed hop", "s", 60, More.WORSE),
     _both("jump_height", "Counter-movement jump, height", "cm", 120),
     _sided("one_leg_jump_height", "Counter-movement jump on one leg, height", "cm", 100),
-    _both("drop_jump_flight", "Drop jump, flight over contact", NO_UNIT, 10),
-    _both("drop_jump_height", "Drop jump, height over contact", "m/s", 10),
-    FieldTest(
-        "ten_hops_flight",
-        "Ten hops, flight over contact",
-        NO_UNIT,
-        More.BETTER,
-        False,
-        10,
-        Counts.MEAN_OF_BEST_FIVE,
-        0,
-        10,
-        "Harper et al. 2011, from memory",
-    ),
-    FieldTest(
-        "ten_hops_height",
-        "Ten hops, height over contact",
+    _both(
+        "jump_modified_index",
+        "Counter-movement jump, height over time to take-off",
         "m/s",
-        More.BETTER,
-        False,
-        10,
-        Counts.MEAN_OF_BEST_FIVE,
-        0,
-        10,
-        "Harper et al. 2011, from memory",
+        5,
+        TAKE_OFF,
+        _by_take_off,
     ),
+    _both(
+        "drop_jump_flight",
+        "Drop jump, flight over contact",
+        NO_UNIT,
+        10,
+        CONTACT_AND_FLIGHT["drop_jump"],
+        _by_flight,
+    ),
+    _both(
+        "drop_jump_height",
+        "Drop jump, height over contact",
+        "m/s",
+        10,
+        CONTACT_AND_FLIGHT["drop_jump"],
+        _by_height,
+    ),
+    _hops("ten_hops_flight", "Ten hops, flight over contact", NO_UNIT, _by_flight),
+    _hops("ten_hops_height", "Ten hops, height over contact", "m/s", _by_height),
     _sided("reach_anterior", "Reach forwards on one leg", "cm", 200),
     _sided("reach_posteromedial", "Reach backwards and inwards on one leg", "cm", 200),
     _sided("reach_posterolateral", "Reach backwards and outwards on one leg", "cm", 200),
@@ -123,7 +168,23 @@ CATALOGUE: tuple[FieldTest, ...] = (
         Counts.LAST,
         0,
         60,
-        "University of North Carolina, manual of the Balance Error Scoring System",
+        BESS,
+        STANCES,
+        _errors,
+    ),
+    FieldTest(
+        "jumps_in_square",
+        "Jumps that ended in the square",
+        "%",
+        More.BETTER,
+        True,
+        1,
+        Counts.LAST,
+        0,
+        100,
+        parts=SQUARE,
+        made=_share,
+        direct=False,
     ),
     FieldTest(
         "landing_errors",
@@ -143,107 +204,57 @@ CATALOGUE: tuple[FieldTest, ...] = (
         "rotation_range", "Shoulder rotation, total range", "deg", More.NEITHER, True, 3, Counts.MEAN, 0, 270
     ),
     _sided("adductor_squeeze", "Adductor strength, force", "N", 2_000),
-    _both("one_rep_max", "One-rep maximum, measured", "kg", 1_000),
+    FieldTest(
+        "one_rep_max",
+        "One-rep maximum, measured",
+        "kg",
+        More.BETTER,
+        False,
+        3,
+        Counts.BEST,
+        0,
+        1_000,
+        by_lift=True,
+    ),
+    _estimated("one_rep_max_epley", "Epley", "Epley 1985, from memory", _estimate(epley)),
+    _estimated("one_rep_max_brzycki", "Brzycki", "Brzycki 1993, from memory", _estimate(brzycki)),
+    _estimated("one_rep_max_lombardi", "Lombardi", "Lombardi 1989, from memory", _estimate(lombardi)),
 )
 
 
-@dataclass(frozen=True, slots=True)
-class DayValue:
-    """What counts of the tries of one day, in the unit of the test; `tries` is how many there were."""
-
-    day: date
-    value: float
-    tries: int
-
-
 def field_test(key: str) -> FieldTest | None:
-    """The test of a key; None for one that is not in the catalogue."""
-    return next((test for test in CATALOGUE if test.key == key), None)
+    """The test of a key, with its lift where the key has one; None for one that is not in the catalogue."""
+    own, _, lift = key.partition(OF_LIFT)
+    found = next((test for test in CATALOGUE if test.key == own), None)
+    if found is None or not lift:
+        return found
+    return found.with_lift(lift) if found.by_lift and lift.strip() else None
 
 
-def counting(values: list[float], counts: Counts, more: More) -> float | None:
-    """What counts of tries in order, in their unit; None where it is not defined.
+def tried_tests(results: Iterable[Result]) -> tuple[FieldTest, ...]:
+    """The tests of the catalogue of which there are results, see `kept_under`."""
+    return kept_under({result.test for result in results})
 
-    The best is the least where more is worse, and where more is neither it is the last. The best five need
-    five.
+
+def kept_under(keys: Iterable[str]) -> tuple[FieldTest, ...]:
+    """The tests of the catalogue that these keys, of tests or of parts, belong to, each lift for itself.
+
+    In the order of the catalogue, lifts by the alphabet.
     """
-    if not values:
-        return None
-    match counts:
-        case Counts.MEAN:
-            return fmean(values)
-        case Counts.MEAN_OF_BEST_FIVE:
-            return mean_of_best(values, BEST_OF_TEN)
-        case Counts.BEST if more is not More.NEITHER:
-            return max(values) if more is More.BETTER else min(values)
-        case _:
-            return values[-1]
+    lifts: dict[str, set[str]] = {}
+    for key in keys:
+        own, _, lift = key.partition(OF_LIFT)
+        lifts.setdefault(own, set()).add(lift)
+    found: list[FieldTest] = []
+    for test in CATALOGUE:
+        named = lifts.get(test.key, set()).union(*(lifts.get(part.key, set()) for part in test.parts))
+        if "" in named:
+            found.append(test)
+        if test.by_lift:
+            found.extend(map(test.with_lift, sorted(filter(str.strip, named), key=str.casefold)))
+    return tuple(found)
 
 
-def day_values(results: Iterable[Result], test: FieldTest, side: Side) -> tuple[DayValue, ...]:
-    """What counts of each local day's tries at a test on a side, in order of days.
-
-    Tries in another unit than the test's are left out. A day on which nothing counts is left out.
-    """
-    days = _tries(results, test).items()
-    found = (
-        (day, [float(each.value) for each in tries], each_side) for (day, each_side), tries in sorted(days)
-    )
-    counted = (
-        (day, counting(values, test.counts, test.more), len(values))
-        for day, values, each_side in found
-        if each_side is side
-    )
-    return tuple(DayValue(day, value, tries) for day, value, tries in counted if value is not None)
-
-
-def own_error(results: Iterable[Result], test: FieldTest) -> float | None:
-    """Typical error of a test in its unit from the first two tries of each day, athlete and side.
-
-    None under ten pairs, a choice. Source: typical error as in `measurement.typical_error`.
-    """
-    by_athlete: dict[str, list[Result]] = {}
-    for result in results:
-        by_athlete.setdefault(result.athlete, []).append(result)
-    pairs = [
-        float(tries[1].value) - float(tries[0].value)
-        for own in by_athlete.values()
-        for tries in _tries(own, test).values()
-        if len(tries) > 1
-    ]
-    return typical_error(pairs) if len(pairs) >= FEWEST_PAIRS else None
-
-
-def own_detectable_change(results: Iterable[Result], test: FieldTest) -> float | None:
-    """Minimal detectable change of a test in its unit by its own error; None where that is not known."""
-    error = own_error(results, test)
-    return None if error is None else minimal_detectable_change(error)
-
-
-def own_worthwhile_change(results: Iterable[Result], test: FieldTest) -> float | None:
-    """Smallest worthwhile change of a test in its unit, from the last day of each athlete, sides averaged.
-
-    The spread between athletes is freed of the own error where that is known. None under ten athletes, a
-    choice. Source: as in `measurement.smallest_worthwhile_change`.
-    """
-    every = tuple(results)
-    by_athlete: dict[str, list[Result]] = {}
-    for result in every:
-        by_athlete.setdefault(result.athlete, []).append(result)
-    lasts = (
-        [values[-1].value for side in Side if (values := day_values(own, test, side))]
-        for own in by_athlete.values()
-    )
-    means = [fmean(last) for last in lasts if last]
-    if len(means) < FEWEST_ATHLETES:
-        return None
-    return smallest_worthwhile_change(means, own_error(every, test))
-
-
-def _tries(results: Iterable[Result], test: FieldTest) -> dict[tuple[date, Side], list[Result]]:
-    found: dict[tuple[date, Side], list[Result]] = {}
-    wanted = (each for each in results if each.test == test.key and each.unit == test.unit)
-    for result in sorted(wanted, key=lambda each: (each.at, each.attempt, each.id)):
-        day = result.at.astimezone(known_zone(result.zone)).date()
-        found.setdefault((day, result.side), []).append(result)
-    return found
+def keys_of(test: FieldTest) -> tuple[str, ...]:
+    """Everything that the record may keep tries at a test under: its own key, and those of its parts."""
+    return test.key, *(part.key for part in test.parts)

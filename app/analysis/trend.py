@@ -83,6 +83,23 @@ def theil_sen(times: Sequence[float], values: Sequence[float]) -> Slope:
     return Slope(middle, intercept, float(ordered[lower]), float(ordered[upper]))
 
 
+def repeated_medians(times: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
+    """Slope and intercept: the median over points of the median slope to all others, for comparison.
+
+    It stands firm while fewer than half of the points are astray. The intercept is the median of value -
+    slope x time. Source: Siegel 1982, Biometrika 69:242-244. Raises ValueError for fewer than two times.
+    """
+    x, y = np.asarray(times, float), np.asarray(values, float)
+    if len(x) != len(y) or len(set(times)) < 2:
+        raise ValueError("A slope needs values at two times at least.")
+    medians = []
+    for place in range(len(x)):
+        apart = x != x[place]
+        medians.append(float(np.median((y[apart] - y[place]) / (x[apart] - x[place]))))
+    slope = float(np.median(medians))
+    return slope, float(np.median(y - slope * x))
+
+
 def mann_kendall(values: Sequence[float]) -> MannKendall:
     """Mann and Kendall's test of values in order of time, with the correction for ties; no units.
 

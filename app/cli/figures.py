@@ -10,7 +10,6 @@ from app.cli.looked_back import configure_window, local_today, record_of
 if TYPE_CHECKING:
     from app.analysis.figure import Figure
     from app.domain.reviewed import AthleteRecord
-    from app.store.database import Database
 
 SUMMARY = "print every number of an athlete's review, with its unit, its source and why it is unknown"
 
@@ -24,34 +23,13 @@ def configure(parser: argparse.ArgumentParser) -> None:
 def run(arguments: argparse.Namespace) -> int:
     """Print the figures."""
     from app.analysis.athlete_figures import athlete_figures
-    from app.analysis.tests_catalog import CATALOGUE, own_detectable_change
 
     today = local_today()
     with kept_record(arguments.database) as database:
         record = record_of(database, arguments, today)
-        worthwhile = _worthwhile(database, record)
-    errors = {test.key: own_detectable_change(record.results, test) for test in CATALOGUE}
-    known = {key: error for key, error in errors.items() if error is not None}
-    figures = athlete_figures(record, known, worthwhile, with_course=True)
+    figures = athlete_figures(record, with_course=True)
     print(_as_json(record, figures) if arguments.json else _as_table(record, figures))
     return 0
-
-
-def _worthwhile(database: "Database", record: "AthleteRecord") -> dict[str, float]:
-    """The smallest worthwhile changes between the athletes of the record, of the tests this one has done."""
-    from app.analysis.tests_catalog import field_test, own_worthwhile_change
-
-    found: dict[str, float] = {}
-    people = dict.fromkeys(person.name for person in database.answers.people())
-    for key in sorted({result.test for result in record.results}):
-        test = field_test(key)
-        if test is None:
-            continue
-        held = [each.thing for name in people for each in database.answers.results_of(name, key)]
-        change = own_worthwhile_change(held, test)
-        if change is not None:
-            found[key] = change
-    return found
 
 
 def _as_json(record: "AthleteRecord", figures: "tuple[Figure, ...]") -> str:

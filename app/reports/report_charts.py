@@ -6,8 +6,8 @@ from datetime import date
 from app.analysis.figures_adherence import REPS, SESSIONS
 from app.analysis.figures_load import CONTACTS
 from app.analysis.figures_load import WEEK as WEEK_LOAD
-from app.analysis.local_time import known_zone
-from app.analysis.tests_catalog import FieldTest, day_values
+from app.analysis.tests_kinds import FieldTest
+from app.analysis.tests_values import day_values
 from app.domain.plan import Side
 from app.reports.report_found import Found
 from app.reports.report_parts import Chart, Point, Series
@@ -72,7 +72,7 @@ def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
         if days:
             points = tuple(Point(each.day.toordinal(), each.value) for each in days)
             series.append(Series(say(side.value), mark, points))
-    title, unit = say(test.name), "" if test.unit == "1" else say.known(test.unit)
+    title, unit = say.called(test), "" if test.unit == "1" else say.known(test.unit)
     values = [point.value for each in series for point in each.points]
     return Chart(title, _alt(say, title, values, unit), unit, tuple(series), _day_ticks(found, say))
 
@@ -80,9 +80,8 @@ def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
 def days_tested(found: Found, test: FieldTest) -> int:
     """On how many days of the time a test was done."""
     record = found.record
-    days = {
-        each.at.astimezone(known_zone(each.zone)).date() for each in record.results if each.test == test.key
-    }
+    sides = (side for side, _ in SIDES)
+    days = {each.day for side in sides for each in day_values(record.results, test, side)}
     return sum(record.first <= day <= record.last for day in days)
 
 

@@ -207,8 +207,8 @@ FIGURES = {
     "Limb symmetry index": "Seitenindex",
     "other side / reference side x 100": "andere Seite / Bezugsseite x 100",
     "Error of the test": "Fehler des Tests",
-    "1.96 x sqrt 2 x typical error of the own repeated tries": (
-        "1,96 x Wurzel 2 x typischer Fehler der eigenen wiederholten Versuche"
+    "1.96 x sqrt 2 x typical error of the repeated tries of all": (
+        "1,96 x Wurzel 2 x typischer Fehler der wiederholten Versuche aller"
     ),
     "Slope": "Steigung",
     "median of the slopes of all pairs of days": "Median der Steigungen aller Paare von Tagen",
@@ -248,6 +248,13 @@ TESTS = {
     "Six metre timed hop": "Sechs Meter auf einem Bein, auf Zeit",
     "Counter-movement jump, height": "Sprung mit Ausholbewegung, Höhe",
     "Counter-movement jump on one leg, height": "Sprung mit Ausholbewegung auf einem Bein, Höhe",
+    "Counter-movement jump, height over time to take-off": (
+        "Sprung mit Ausholbewegung, Höhe durch Zeit bis zum Absprung"
+    ),
+    "Jumps that ended in the square": "Sprünge, die im Feld endeten",
+    "One-rep maximum, estimated (Epley)": "Maximum für eine Wiederholung, geschätzt (Epley)",
+    "One-rep maximum, estimated (Brzycki)": "Maximum für eine Wiederholung, geschätzt (Brzycki)",
+    "One-rep maximum, estimated (Lombardi)": "Maximum für eine Wiederholung, geschätzt (Lombardi)",
     "Drop jump, flight over contact": "Niedersprung, Flug durch Kontakt",
     "Drop jump, height over contact": "Niedersprung, Höhe durch Kontakt",
     "Ten hops, flight over contact": "Zehn Hüpfer, Flug durch Kontakt",

@@ -5,11 +5,13 @@ from collections.abc import Iterable
 from app.analysis.figure import Figure, Rule
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
 from app.analysis.figures_load import CONTACTS, MONOTONY, STRAIN, TENSION, VOLUME, WEEK
-from app.analysis.figures_tests import BISHOP, GOKELER, HOPKINS, SEN
+from app.analysis.figures_tests import BISHOP, GOKELER, SEN
+from app.analysis.figures_trust import HOPKINS
 from app.analysis.figures_wellbeing import PAIN, TOTAL
 from app.analysis.local_time import known_zone
 from app.analysis.pain import Zone, zone
-from app.analysis.tests_catalog import CATALOGUE, FieldTest
+from app.analysis.tests_catalog import tried_tests
+from app.analysis.tests_kinds import FieldTest
 from app.domain.keeping import Note
 from app.domain.plan import Side
 from app.reports.report_charts import (
@@ -36,7 +38,7 @@ TERMS = (
     Rule("Interval", "1", "95 % interval, as if sessions or reps were independent", "Wilson 1927."),
     Rule("Difference of the sides", "%", "(greater - smaller) / greater x 100", BISHOP),
     Rule("Limb symmetry index", "%", "other side / reference side x 100", GOKELER),
-    Rule("Error of the test", "1", "1.96 x sqrt 2 x typical error of the own repeated tries", HOPKINS),
+    Rule("Error of the test", "1", "1.96 x sqrt 2 x typical error of the repeated tries of all", HOPKINS),
     Rule("Slope", "1", "median of the slopes of all pairs of days", SEN),
 )
 EXPLAINED = (SESSIONS, REPS, TEMPO, WEEK, MONOTONY, STRAIN, CONTACTS, TENSION, VOLUME, PAIN, TOTAL, *TERMS)
@@ -85,7 +87,7 @@ def sides(found: Found, say: Words) -> tuple[Block, ...]:
     """Left against right of every test with both, raw values first."""
     rows = [
         _sides(found, say, test, figure)
-        for test in CATALOGUE
+        for test in tried_tests(found.record.results)
         for figure in found.of_days(DIFFERENCE.format(test=test.name))
         if figure.of
     ]
@@ -98,7 +100,7 @@ def sides(found: Found, say: Words) -> tuple[Block, ...]:
 
 def progress(found: Found, say: Words) -> tuple[Block, ...]:
     """Best, last, change and slope with its interval of the tests, those done most often first; charts."""
-    every = ((days_tested(found, test), test) for test in CATALOGUE)
+    every = ((days_tested(found, test), test) for test in tried_tests(found.record.results))
     tested = sorted(every, key=lambda pair: -pair[0])
     done = [test for days, test in tested if days]
     if not done:
@@ -183,7 +185,7 @@ def _share(say: Words, told: str, figure: Figure | None) -> tuple[str, ...]:
 def _sides(found: Found, say: Words, test: FieldTest, figure: Figure) -> tuple[str, ...]:
     left, right, behind = (given(figure, label) for label in ("left", "right", "side behind"))
     return (
-        _named(say, test),
+        say.called_in_unit(test),
         say.number(left) if isinstance(left, float) else DASH,
         say.number(right) if isinstance(right, float) else DASH,
         DASH if figure.value is None else say("{n} %", n=say.number(figure.value)),
@@ -199,7 +201,7 @@ def _progress(found: Found, say: Words, test: FieldTest) -> Iterable[tuple[str, 
         last, slope = found.one(f"{test.name}: last", of), found.one(f"{test.name}: slope", of)
         if last is None or not last.n:
             continue
-        name = _named(say, test)
+        name = say.called_in_unit(test)
         interval = DASH
         if slope is not None and slope.low is not None:
             interval = say("{low} to {high}", low=say.number(slope.low), high=say.number(slope.high))
@@ -212,7 +214,3 @@ def _progress(found: Found, say: Words, test: FieldTest) -> Iterable[tuple[str, 
             say.number(None if slope is None else slope.value),
             interval,
         )
-
-
-def _named(say: Words, test: FieldTest) -> str:
-    return say(test.name) if test.unit == "1" else f"{say(test.name)}, {say.known(test.unit)}"

@@ -9,7 +9,7 @@ from app.analysis.figures_wellbeing import HIGHEST
 from app.analysis.pain import Morning, morning_after
 from app.analysis.reasons_pain import pain_before
 from app.analysis.symmetry import Standing
-from app.analysis.tests_catalog import CATALOGUE
+from app.analysis.tests_catalog import tried_tests
 from app.domain.readiness import PAIN_LIMIT
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.reports.report_found import Found, given
@@ -30,7 +30,8 @@ def sessions_in(record: AthleteRecord) -> tuple[ReviewedSession, ...]:
 
 def differences(found: Found) -> tuple[tuple[str, Figure], ...]:
     """The tests with both sides on one day, by name, each with the difference of its sides."""
-    told = ((test.name, DIFFERENCE.format(test=test.name)) for test in CATALOGUE)
+    tests = tried_tests(found.record.results)
+    told = ((test.name, DIFFERENCE.format(test=test.name)) for test in tests)
     pairs = ((name, figure) for name, own in told for figure in found.of_days(own))
     return tuple((name, figure) for name, figure in pairs if figure.value is not None)
 

@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 
+from app.analysis.tests_kinds import NO_UNIT, FieldTest
 from app.reports.report_german import GERMAN
 
 LANGUAGES = ("en", "de")
@@ -24,6 +25,15 @@ class Words:
     def known(self, text: str) -> str:
         """A text that is said in the language where it is known there, and as it stands where not."""
         return text if self.language == "en" else GERMAN.get(text, text)
+
+    def called(self, test: FieldTest) -> str:
+        """What a test is called, with its lift in the words of whoever entered it."""
+        plain = self(test.plain_name)
+        return f"{plain}: {test.lift}" if test.lift else plain
+
+    def called_in_unit(self, test: FieldTest) -> str:
+        """What a test is called, and its unit where it has one."""
+        return self.called(test) if test.unit == NO_UNIT else f"{self.called(test)}, {self.known(test.unit)}"
 
     def counted(self, number: int, one: str, many: str) -> str:
         """One text for one, another for any other number, `{n}` in it."""

@@ -7,7 +7,6 @@ from pathlib import Path
 
 from app.analysis.athlete_figures import athlete_figures
 from app.analysis.local_time import known_zone
-from app.analysis.tests_catalog import CATALOGUE, own_detectable_change
 from app.domain.keeping import Note
 from app.domain.reviewed import AthleteRecord
 from app.reports.report_content import report_content
@@ -33,12 +32,10 @@ def made_report(wanted: Report, fonts: Path) -> Rendered:
 
 
 def content_of(wanted: Report) -> ReportContent:
-    """What stands in it; a test's error is that of the athlete's own repeated tries."""
+    """What stands in it; a test's error is that of everybody's repeated tries."""
     record = wanted.record
-    errors = {test.key: own_detectable_change(record.results, test) for test in CATALOGUE}
-    known = {key: error for key, error in errors.items() if error is not None}
     make = sheet_content if wanted.sheet else report_content
-    figures = athlete_figures(record, known)
+    figures = athlete_figures(record)
     return make(record, figures, wanted.made_on, notes=wanted.notes, language=wanted.language)
 
 

@@ -6,7 +6,7 @@ from datetime import date
 from app.analysis.figure import Figure
 from app.analysis.figures_adherence import REPS, SESSIONS
 from app.analysis.figures_wellbeing import HIGHEST
-from app.analysis.tests_catalog import CATALOGUE
+from app.analysis.tests_catalog import tried_tests
 from app.domain.keeping import Note
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -71,13 +71,13 @@ def _done(found: Found, say: Words) -> Iterator[str]:
 def _tests(found: Found, say: Words) -> tuple[Block, ...]:
     """The last value of each test beside the first, where there are two."""
     rows = []
-    for test in CATALOGUE:
+    for test in tried_tests(found.record.results):
         for side in (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,):
             change = found.one(f"{test.name}: change", f"side: {side.value}" if test.by_side else "")
             if change is None or change.value is None:
                 continue
             first, last = given(change, "first"), given(change, "last")
-            name = say(test.name) if test.unit == "1" else f"{say(test.name)}, {say.known(test.unit)}"
+            name = say.called_in_unit(test)
             if test.by_side:
                 name = say("{test}, {side}", test=name, side=say(side.value))
             rows.append((name, *(say.number(v) if isinstance(v, float) else "–" for v in (first, last))))

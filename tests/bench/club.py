@@ -172,7 +172,7 @@ def _write_runs(
 def _write_results(raw: sqlite3.Connection, monday: date, people: list[bytes], chance: random.Random) -> None:
     """Three tries of everybody at a hop on each side and at a jump on both legs."""
     at = _micros(datetime.combine(monday + timedelta(days=2), time(17), ZoneInfo(ZONE)))
-    rows = []
+    rows: list[tuple[object, ...]] = []
     for number, person in enumerate(people):
         for key, side, around in (
             ("single_hop", Side.LEFT, 140 + number % 30),

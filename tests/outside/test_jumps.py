@@ -4,7 +4,13 @@ import math
 
 import pytest
 
-from app.analysis.balance import anterior_reach_apart, balance_errors, balance_total, reach_composite
+from app.analysis.balance import (
+    anterior_reach_apart,
+    balance_errors,
+    balance_total,
+    landing_band,
+    reach_composite,
+)
 from app.analysis.jumps import (
     Hop,
     fast_contact,
@@ -163,3 +169,20 @@ def test_the_random_error_is_that_of_two_even_errors() -> None:
     assert height_error_random(0.5, 240) / height_error_one_frame(0.5, 240) == pytest.approx(
         math.sqrt(2 / 12)
     )
+
+
+# Bands of the Landing Error Scoring System: Padua et al. 2009, Am J Sports Med 37:1996-2002, from memory.
+@pytest.mark.parametrize(
+    ("errors", "band"),
+    [
+        (0, "excellent"),
+        (4, "excellent"),
+        (4.01, "good"),
+        (5, "good"),
+        (5.34, "moderate"),
+        (6, "moderate"),
+        (6.7, "poor"),
+    ],
+)
+def test_bands_of_landing_errors(errors: float, band: str) -> None:
+    assert landing_band(errors) == band

@@ -1,6 +1,7 @@
 """Errors of tests, their changes and their agreement against worked values, remembered data and libraries."""
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -11,13 +12,22 @@ from sklearn.datasets import load_linnerud
 from app.analysis.measurement import (
     agreement,
     can_show_small_change,
-    coefficient_of_variation,
     minimal_detectable_change,
+    pair_variation,
     repeatability_sd,
     smallest_worthwhile_change,
     typical_error,
 )
-from app.analysis.one_rep_max import brzycki, epley, estimated_one_rep_max, lombardi
+from app.analysis.one_rep_max import (
+    brzycki,
+    epley,
+    estimated_one_rep_max,
+    lombardi,
+    mayhew,
+    oconner,
+    percent_of_maximum,
+    wathen,
+)
 
 # Eight differences between two tries; figures worked from the formulas in Hopkins 2000 (secondary: course
 # notes).
@@ -107,8 +117,9 @@ def test_errors_are_those_worked_with_numpy(pairs: list[tuple[float, float]]) ->
     assert found is not None
     assert found.bias == pytest.approx(differences.mean(), abs=1e-9)
     assert found.sd == pytest.approx(differences.std(ddof=1), abs=1e-9)
-    variation = coefficient_of_variation(first.tolist())
-    assert variation == pytest.approx(100 * first.std(ddof=1) / first.mean(), abs=1e-9)
+    variation = pair_variation(list(zip(first.tolist(), second.tolist(), strict=True)))
+    within = differences.std(ddof=1) / math.sqrt(2)
+    assert variation == pytest.approx(100 * within / np.concatenate([first, second]).mean(), abs=1e-9)
 
 
 # Worked from formulas that are from memory: Epley w(1 + r/30), Brzycki 36w/(37 - r), Lombardi w r^0.10.
@@ -127,6 +138,40 @@ def test_estimates_of_one_rep(
     assert epley(load, reps) == pytest.approx(by_epley, abs=5e-4)
     assert brzycki(load, reps) == pytest.approx(by_brzycki, abs=5e-4)
     assert lombardi(load, reps) == pytest.approx(by_lombardi, abs=5e-4)
+
+
+# Worked from formulas that are from memory: O'Conner w(1 + .025r), Mayhew 100w/(52.2 + 41.9e^-.055r), Wathen
+# 100w/(48.8 + 53.8e^-.075r).
+@pytest.mark.parametrize(
+    ("load", "reps", "by_oconner", "by_mayhew", "by_wathen"),
+    [
+        (100, 5, 112.5, 119.011, 116.583),
+        (100, 8, 120, 126.286, 127.671),
+        (100, 10, 125, 130.934, 134.747),
+        (80, 6, 92, 97.178, 96.264),
+    ],
+)
+def test_estimates_by_the_other_formulas_in_use(
+    load: float, reps: int, by_oconner: float, by_mayhew: float, by_wathen: float
+) -> None:
+    assert oconner(load, reps) == pytest.approx(by_oconner, abs=5e-4)
+    assert mayhew(load, reps) == pytest.approx(by_mayhew, abs=5e-4)
+    assert wathen(load, reps) == pytest.approx(by_wathen, abs=5e-4)
+
+
+@pytest.mark.parametrize("formula", [epley, brzycki, lombardi, oconner, mayhew, wathen])
+def test_one_rep_is_the_maximum_whatever_the_formula_would_make_of_it(
+    formula: Callable[[float, int], float],
+) -> None:
+    # By definition; the formulas by themselves give 103.333, 100, 100, 102.5, 108.864 and 101.304.
+    assert formula(100, 1) == 100
+
+
+def test_the_load_for_so_many_reps_in_percent_of_the_maximum() -> None:
+    # Table of the National Strength and Conditioning Association, from memory.
+    printed = {1: 100, 2: 95, 3: 93, 4: 90, 5: 87, 6: 85, 7: 83, 8: 80, 9: 77, 10: 75, 11: 70, 12: 67, 15: 65}
+    assert {reps: percent_of_maximum(reps) for reps in printed} == printed
+    assert percent_of_maximum(13) is None
 
 
 def test_one_rep_returns_its_load() -> None:

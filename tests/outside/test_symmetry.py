@@ -2,7 +2,14 @@
 
 import pytest
 
-from app.analysis.symmetry import Standing, limb_symmetry_index, standing, symmetric_difference, symmetry
+from app.analysis.symmetry import (
+    Standing,
+    limb_symmetry_index,
+    other_indices,
+    standing,
+    symmetric_difference,
+    symmetry,
+)
 from app.domain.plan import Side
 
 # Worked from the formulas: index = involved / uninvolved x 100 (Gokeler et al. 2017, PMC5315711), difference
@@ -57,3 +64,32 @@ def test_nothing_is_said_of_a_side_within_the_error_of_the_test() -> None:
     assert standing(3.980779, 3.980779) is Standing.WITHIN_ERROR
     assert standing(3.99, 3.980779) is Standing.BEYOND_ERROR
     assert symmetry(100, 96.5, mdc=3.980779).standing is Standing.WITHIN_ERROR
+
+
+# Worked from the formulas collected by Bishop et al. 2016 (doi 10.1519/SSC.0000000000000264): with the
+# stronger S and the weaker W (S - W) / (S + W), (S - W) / mean, (S - W) / W, all in %; symmetry angle = (45 degrees -
+# atan2(uninvolved, involved)) / 90 degrees x 100. Involved, uninvolved, and these four.
+@pytest.mark.parametrize(
+    ("involved", "uninvolved", "over_sum", "over_mean", "over_weaker", "angle"),
+    [
+        (90.0, 100.0, 5.2632, 10.5263, 11.1111, -3.3475),
+        (80.0, 100.0, 11.1111, 22.2222, 25.0, -7.0447),
+        (100.0, 80.0, 11.1111, 22.2222, 25.0, 7.0447),
+        (150.0, 180.0, 9.0909, 18.1818, 20.0, -5.7716),
+        (18.2, 20.0, 4.7120, 9.4241, 9.8901, -2.9976),
+    ],
+)
+def test_further_indices_in_use(
+    involved: float, uninvolved: float, over_sum: float, over_mean: float, over_weaker: float, angle: float
+) -> None:
+    found = other_indices(involved, uninvolved)
+    assert found.over_sum == pytest.approx(over_sum, abs=5e-5)
+    assert found.over_mean == pytest.approx(over_mean, abs=6e-5)
+    assert found.over_smaller == pytest.approx(over_weaker, abs=5e-5)
+    assert found.angle == pytest.approx(angle, abs=6e-5)
+
+
+def test_indices_of_two_noughts_are_undefined() -> None:
+    found = other_indices(0, 0)
+    assert (found.over_sum, found.over_mean, found.over_smaller, found.angle) == (None, None, None, None)
+    assert other_indices(0, 5).over_smaller is None

@@ -5,11 +5,11 @@ import math
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
-from scipy.stats import kendalltau, norm, theilslopes
+from scipy.stats import kendalltau, norm, siegelslopes, theilslopes
 from sklearn.datasets import load_linnerud
 from statsmodels.datasets import nile
 
-from app.analysis.trend import mann_kendall, theil_sen, trend
+from app.analysis.trend import mann_kendall, repeated_medians, theil_sen, trend
 
 # Worked by hand with every sign shown by J. Little, College of the Holy Cross (MannKendallByHand.txt): 72 up,
 # 18 down, one tie: S = 54, Z = 2.9058.
@@ -37,6 +37,23 @@ def test_the_slope_of_the_example() -> None:
     assert test.p == pytest.approx(0.003663, abs=5e-7)
     assert test.tau_a == pytest.approx(0.593407, abs=5e-7)
     assert test.tau_b == pytest.approx(0.596694, abs=5e-7)
+
+
+def test_the_repeated_medians_of_the_example() -> None:
+    # Worked from the definition of Siegel 1982 and confirmed with scipy: times 0 to 13.
+    slope, intercept = repeated_medians(range(14), BY_HAND)
+    assert slope == pytest.approx(0.54)
+    assert intercept == pytest.approx(12.9)
+
+
+@given(st.data(), SHORT)
+def test_repeated_medians_are_those_of_scipy(data: st.DataObject, values: list[int]) -> None:
+    steps = data.draw(st.lists(st.integers(1, 9), min_size=len(values), max_size=len(values)))
+    times = [float(sum(steps[: place + 1])) for place in range(len(values))]
+    expected = siegelslopes([float(value) for value in values], times)
+    slope, intercept = repeated_medians(times, [float(value) for value in values])
+    assert slope == pytest.approx(expected.slope, abs=1e-9)
+    assert intercept == pytest.approx(expected.intercept, abs=1e-9)
 
 
 def test_times_from_nought_or_from_one_change_the_intercept_only() -> None:

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from app.analysis.local_time import known_zone, local_start
-from app.analysis.repeated import detectable_changes
+from app.analysis.reliability import detectable_changes, trusts_of
 from app.domain.compiler import compile_timeline
 from app.domain.errors import PacewrightError
 from app.domain.keeping import Note
@@ -28,7 +28,7 @@ Parse = Callable[[str], WrittenPlan]
 def read_squad(database: "Database", now: datetime) -> tuple[SquadLine, ...]:
     """Everybody, those who need a look first at the top. Raises StoreError."""
     members = database.reviewing.squad(now, now.date())
-    return squad_lines(members, detectable_changes(database.reviewing.first_two_tries(now.date())))
+    return squad_lines(members, detectable_changes(trusts_of(database.reviewing.first_two_tries(now.date()))))
 
 
 def read_athlete(

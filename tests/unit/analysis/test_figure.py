@@ -9,11 +9,13 @@ from hypothesis import strategies as st
 
 from app.analysis.athlete_figures import athlete_figures
 from app.analysis.figure import Figure, Rule, as_data
+from app.analysis.tests_catalog import CATALOGUE
+from app.domain.keeping import Result
 from app.domain.plan import Side
 from app.domain.planned import DueState
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from tests.answered import answers
-from tests.reviewed import MONDAY, due, part, record, result, session, totals
+from tests.reviewed import MONDAY, due, lights, part, record, result, session, totals
 
 RULE = Rule("Reps", "1", "done / prescribed", "Common practice, no source.", "as if reps were independent")
 
@@ -26,6 +28,22 @@ def found_in(looked: AthleteRecord, name: str, of: str = "", *, with_course: boo
         if each.name == name and each.of == of
     )
     return figure
+
+
+def everything() -> list[Result]:
+    """A try at every other test of the catalogue, by its value or its parts, with a lift where one is due."""
+    found = []
+    for test in CATALOGUE:
+        own = test.with_lift("Front squat") if test.by_lift else test
+        side = Side.LEFT if own.by_side else Side.BOTH
+        if own.parts:
+            found += [
+                result(5 if part.unit == "reps" else part.most // 2, part.key, unit=part.unit, side=side)
+                for part in own.parts
+            ]
+        elif test.key not in ("single_hop", "limb_length") and not test.key.startswith("reach_"):
+            found.append(result(test.most // 2, own.key, unit=own.unit, side=side))
+    return list({each.id: each for each in found}.values())
 
 
 def full() -> AthleteRecord:
@@ -51,7 +69,8 @@ def full() -> AthleteRecord:
         sessions=tuple(session(MONDAY + timedelta(days=day), parts=parts) for day in (0, 2, 4)),
         due=(due(MONDAY, DueState.DONE), due(MONDAY + timedelta(days=1), DueState.MISSED)),
         readiness=(answers(at=datetime(2026, 11, 16, 9, tzinfo=UTC)),),
-        results=(*hops, *reaches),
+        results=(*hops, *reaches, *everything()),
+        tries=lights([*hops, *everything()]),
         reference=Side.RIGHT,
         since=MONDAY - timedelta(weeks=9),
     )
@@ -78,7 +97,7 @@ def test_a_share_of_nothing_says_why_and_has_no_interval() -> None:
 
 
 def test_every_figure_says_what_it_rests_on() -> None:
-    figures = athlete_figures(full(), {"single_hop": 5.0}, with_course=True)
+    figures = athlete_figures(full(), with_course=True)
     assert len(figures) > 100
     for figure in figures:
         assert figure.name
@@ -89,9 +108,7 @@ def test_every_figure_says_what_it_rests_on() -> None:
 
 
 def test_no_two_figures_have_one_name_and_one_thing_they_are_of() -> None:
-    keys = [
-        (figure.name, figure.of) for figure in athlete_figures(full(), {"single_hop": 5.0}, with_course=True)
-    ]
+    keys = [(figure.name, figure.of) for figure in athlete_figures(full(), with_course=True)]
     assert len(keys) == len(set(keys))
 
 
@@ -171,11 +188,22 @@ def test_one_side_alone_is_compared_with_nothing() -> None:
     assert (figure.value, figure.reason) == (None, "There is no day on which both sides were tested.")
 
 
-def test_changes_that_matter_are_handed_in_or_said_to_be_unknown() -> None:
+def test_changes_that_matter_are_those_of_everybodys_tries_or_said_to_be_unknown() -> None:
+    others = [
+        result(140 + number % 4 + number, athlete=f"Athlete {number}", attempt=attempt)
+        for number in range(12)
+        for attempt in (1, 2)
+    ]
+    looked = record(results=(result(78),), tries=lights(others))
+    known = {each.name: each for each in athlete_figures(looked)}
+    assert known["Single hop for distance: typical error"].value == 0
+    assert known["Single hop for distance: minimal detectable change"].value == 0
+    assert known["Single hop for distance: smallest worthwhile change"].n == 12
+    assert (
+        dict(known["Single hop for distance: smallest worthwhile change"].inputs)["the test can show it"]
+        == "yes"
+    )
     looked = record(results=(result(78),))
-    known = {each.name: each for each in athlete_figures(looked, {"single_hop": 5.0}, {"single_hop": 2.0})}
-    assert known["Single hop for distance: minimal detectable change"].value == 5
-    assert known["Single hop for distance: smallest worthwhile change"].value == 2
     unknown = {each.name: each for each in athlete_figures(looked)}
     assert unknown["Single hop for distance: minimal detectable change"].reason
     assert unknown["Single hop for distance: smallest worthwhile change"].reason

@@ -4,19 +4,9 @@ from datetime import timedelta
 
 import pytest
 
-from app.analysis.tests_catalog import (
-    CATALOGUE,
-    Counts,
-    DayValue,
-    FieldTest,
-    More,
-    counting,
-    day_values,
-    field_test,
-    own_detectable_change,
-    own_error,
-    own_worthwhile_change,
-)
+from app.analysis.tests_catalog import CATALOGUE, field_test, keys_of, tried_tests
+from app.analysis.tests_kinds import Counts, FieldTest, More
+from app.analysis.tests_values import DayValue, Try, counting, day_tries, day_values
 from app.domain.keeping import Result
 from app.domain.plan import Side
 from tests.reviewed import MONDAY, result
@@ -75,40 +65,100 @@ def test_a_day_s_tries_are_one_value_by_side() -> None:
     assert day_values(results, HOP, Side.BOTH) == ()
 
 
-def pairs(differences: list[int]) -> list[Result]:
-    """Two tries a week apart by these differences."""
-    days = [MONDAY + timedelta(days=7 * number) for number in range(len(differences))]
-    tries = zip(days, differences, strict=True)
+def of_parts(test: FieldTest, *tries: tuple[float, ...], side: Side = Side.BOTH) -> list[Result]:
+    """Tries at a test given by their parts, on one day."""
     return [
-        result(100 + more, day=day, attempt=1 + bool(more)) for day, apart in tries for more in (0, apart)
+        result(value, test=part.key, unit=part.unit, side=side, attempt=attempt)
+        for attempt, values in enumerate(tries, 1)
+        for part, value in zip(test.parts, values, strict=True)
     ]
 
 
-def test_the_error_of_a_test_is_that_of_the_own_tries() -> None:
-    # Their mean is 0 and their squares sum to 38: SD = sqrt(38 / 9), typical error SD / sqrt 2.
-    differences = [1, -2, 3, -1, 2, -3, 1, -1, 2, -2]
-    error = (38 / 9) ** 0.5 / 2**0.5
-    assert own_error(pairs(differences), HOP) == pytest.approx(error)
-    assert own_detectable_change(pairs(differences), HOP) == pytest.approx(1.959964 * 2**0.5 * error)
+def of_key(key: str) -> FieldTest:
+    found = field_test(key)
+    assert found is not None
+    return found
 
 
-def test_too_few_pairs_are_no_error() -> None:
-    assert own_error(pairs([1, -2, 3, -1, 2, -3, 1, -1, 2]), HOP) is None
-    assert own_detectable_change([], HOP) is None
+@pytest.mark.parametrize("test", [each for each in CATALOGUE if each.parts], ids=lambda test: test.key)
+def test_what_is_made_of_parts_has_a_value_within_its_bounds_and_distinct_keys(test: FieldTest) -> None:
+    found = test.value_of([part.most if part.whole else 500.0 for part in test.parts])
+    assert found is None or test.least <= found <= max(test.most, 60)
+    assert len(set(keys_of(test))) == 1 + len(test.parts)
+    with pytest.raises(ValueError, match="is made of"):
+        test.value_of([1.0] * (len(test.parts) + 1))
 
 
-def test_tries_of_two_athletes_are_no_pair() -> None:
-    results = [result(100, athlete=name, attempt=1) for name in ("Hugo", "Esra")] * 10
-    assert own_error(results[:2], HOP) is None
-
-
-def test_the_smallest_worthwhile_change_is_of_each_athlete_s_last_day() -> None:
-    # Values 1 to 10 with 5 more on the right: means 3.5 to 12.5, whose SD (n - 1) is sqrt(82.5 / 9).
-    early = [result(500, athlete=str(number), day=MONDAY - timedelta(days=7)) for number in range(10)]
-    late = [
-        result(number + more, athlete=str(number), side=side)
-        for number in range(1, 11)
-        for side, more in ((Side.LEFT, 0), (Side.RIGHT, 5))
+def test_contact_and_flight_give_both_indices_from_one_entry() -> None:
+    # 200 ms and 500 ms: 2.5, and 0.306563 m / 0.2 s = 1.5328 m/s (worked from the formulas).
+    by_flight, by_height = of_key("drop_jump_flight"), of_key("drop_jump_height")
+    tries = of_parts(by_flight, (200, 500), (250, 500))
+    assert [each.value for each in day_values(tries, by_flight, Side.BOTH)] == [pytest.approx(2.5)]
+    assert [each.value for each in day_values(tries, by_height, Side.BOTH)] == [
+        pytest.approx(1.5328, abs=5e-5)
     ]
-    assert own_worthwhile_change([*early[1:], *late], HOP) == pytest.approx(0.2 * (82.5 / 9) ** 0.5)
-    assert own_worthwhile_change(late[:18], HOP) is None
+    assert [test.key for test in tried_tests(tries)] == ["drop_jump_flight", "drop_jump_height"]
+
+
+def test_a_try_of_which_a_part_is_missing_has_no_value() -> None:
+    test = of_key("drop_jump_flight")
+    assert day_values(of_parts(test, (200, 500))[:1], test, Side.BOTH) == ()
+
+
+def test_a_value_given_by_itself_goes_before_the_parts_of_the_same_try() -> None:
+    test = of_key("drop_jump_flight")
+    both = [*of_parts(test, (200, 500), (200, 400)), result(1.5, test=test.key, unit="1", side=Side.BOTH)]
+    (tries,) = day_tries(both, test, Side.BOTH).values()
+    assert sorted(each.value or 0 for each in tries) == [1.5, 2.0]
+
+
+def test_six_stances_add_up_each_at_most_ten() -> None:
+    test = of_key("balance_errors")
+    tries = of_parts(test, (0, 2, 1, 3, 6, 4))
+    assert [each.value for each in day_values(tries, test, Side.BOTH)] == [16]
+    assert [each.value for each in day_values(of_parts(test, (12, 0, 0, 0, 0, 0)), test, Side.BOTH)] == [10]
+    total = [result(21, test="balance_errors", unit="errors", side=Side.BOTH)]
+    assert [each.value for each in day_values(total, test, Side.BOTH)] == [21]
+
+
+def test_jumps_in_the_square_are_a_share_by_side() -> None:
+    test = of_key("jumps_in_square")
+    tries = of_parts(test, (8, 2), side=Side.LEFT)
+    assert [each.value for each in day_values(tries, test, Side.LEFT)] == [80]
+    assert day_values(of_parts(test, (0, 0), side=Side.LEFT), test, Side.LEFT) == ()
+
+
+def test_a_lift_is_a_test_of_its_own() -> None:
+    squat, bench = (of_key("one_rep_max").with_lift(lift) for lift in ("Front squat", " bench press "))
+    results = [
+        result(90, test=squat.key, unit="kg", side=Side.BOTH),
+        result(60, test=bench.key, unit="kg", side=Side.BOTH),
+        result(100, test="one_rep_max", unit="kg", side=Side.BOTH),
+    ]
+    assert [test.name for test in tried_tests(results)] == [
+        "One-rep maximum, measured",
+        "One-rep maximum, measured: bench press",
+        "One-rep maximum, measured: Front squat",
+    ]
+    assert field_test(squat.key) == squat
+    assert [each.value for each in day_values(results, bench, Side.BOTH)] == [60]
+    assert field_test("single_hop:Front squat") is None
+    with pytest.raises(ValueError, match="lift"):
+        of_key("one_rep_max").with_lift(" ")
+
+
+def test_a_set_to_the_last_rep_is_estimated_by_three_formulas_up_to_twelve_reps() -> None:
+    epley = of_key("one_rep_max_epley:Front squat")
+    tries = of_parts(epley, (100, 5), (100, 13))
+    names = [test.name for test in tried_tests(tries)]
+    assert names == [
+        f"One-rep maximum, estimated ({by}): Front squat" for by in ("Epley", "Brzycki", "Lombardi")
+    ]
+    found = {test.key: day_values(tries, test, Side.BOTH)[0] for test in tried_tests(tries)}
+    # Worked from the formulas, which are from memory.
+    assert [round(each.value, 3) for each in found.values()] == [116.667, 112.5, 117.462]
+    assert {each.tries for each in found.values()} == {1}
+    (every,) = day_tries(tries, epley, Side.BOTH).values()
+    assert [each.parts for each in every] == [(100, 5), (100, 13)]
+    assert every[0].value == pytest.approx(116.667, abs=5e-4)
+    assert every[1] == Try(None, (100, 13))

@@ -1,11 +1,14 @@
 """Results of one test: what counts of each day, its trend, and what lies within the error of the test."""
 
+import math
 from collections.abc import Mapping, Sequence
 from datetime import date
 
 from app.analysis.figure import Figure
 from app.analysis.figures_tests import figures_of_tests
-from app.analysis.tests_catalog import CATALOGUE, NO_UNIT, DayValue, FieldTest, day_values
+from app.analysis.tests_catalog import tried_tests
+from app.analysis.tests_kinds import NO_UNIT, FieldTest
+from app.analysis.tests_values import DayValue, day_values
 from app.analysis.trend import trend
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -20,6 +23,7 @@ from app.views.translation import message, tr
 NO_RESULT = message("No test was entered in this time. Enter one, and its course is drawn here.")
 WITHIN = message("error")
 BAND = message("grey: a change within the error of the test")
+BARS = message("bars: the error of a result")
 NO_BAND = message("the error of this test is not known")
 IN_SIGHT = 60
 LOOKS = {
@@ -31,7 +35,7 @@ LOOKS = {
 
 def tests_done(record: AthleteRecord) -> tuple[FieldTest, ...]:
     """The tests of the catalogue that have a result in the record's days, in the order of the catalogue."""
-    return tuple(test for test in CATALOGUE if any(_values(record, test).values()))
+    return tuple(test for test in tried_tests(record.results) if any(_values(record, test).values()))
 
 
 def result_chart(record: AthleteRecord, test: FieldTest | None, errors: Mapping[str, float]) -> Charted:
@@ -42,23 +46,25 @@ def result_chart(record: AthleteRecord, test: FieldTest | None, errors: Mapping[
     days = sorted({each.day for found in values.values() for each in found})
     at = weeks_from(days)
     by_day = {side: {each.day: each.value for each in found} for side, found in values.items()}
-    series = tuple(_series(side, [by_day[side].get(day) for day in days], test) for side in values)
     error = errors.get(test.key)
+    around = None if error is None or len(values) == 1 else error / math.sqrt(2)
+    series = tuple(_series(side, [by_day[side].get(day) for day in days], test, around) for side in values)
     zones = (
         tuple(zone for found in values.values() for zone in _zone(found, error)) if len(values) == 1 else ()
     )
     slopes = tuple(slope for found in values.values() for slope in _slope(found, days, at))
     known = [value for each in series for value in each.values if value is not None]
     reach = [*known, *(edge for zone in zones for edge in (zone.low, zone.high))]
+    reach += [edge for each in series for edge in (*each.low, *each.high) if edge is not None]
     unit = "" if test.unit == NO_UNIT else test.unit
     ticks = each_tick(span_ticks(min(reach), max(reach)), unit, number_words) if reach else ()
     panel = Panel(series, ticks, ticks[0][0] if ticks else 0.0, zones, slopes)
-    about = tr(NO_BAND) if error is None else tr(BAND) if zones else ""
+    about = tr(NO_BAND) if error is None else tr(BAND) if zones else tr(BARS)
     about = words.DOT.join(filter(None, (tr(test.name), unit, about)))
     return Charted(
         tr("Test results"),
         _data(about, days, at, series, (panel,), NO_RESULT),
-        _whys(record, test, errors, days),
+        _whys(record, test, days),
     )
 
 
@@ -96,11 +102,17 @@ def _values(record: AthleteRecord, test: FieldTest) -> dict[Side, tuple[DayValue
     }
 
 
-def _series(side: Side, values: Sequence[float | None], test: FieldTest) -> Series:
+def _series(side: Side, values: Sequence[float | None], test: FieldTest, around: float | None) -> Series:
+    """A side's line; with bars of 1.96 typical errors `around` each value where that is given."""
     name, ink, mark = LOOKS[side]
     unit = "" if test.unit == NO_UNIT else f"{words.THIN}{test.unit}"
     told = tuple(words.DASH if value is None else f"{number_words(value)}{unit}" for value in values)
-    return Series(tr(name), tuple(values), told, Form.LINE, ink, mark, ended=side is not Side.BOTH)
+    low, high = (
+        tuple(None if value is None else value + edge for value in values)
+        for edge in ((-around, around) if around is not None else (0.0, 0.0))
+    )
+    bounds = (low, high) if around is not None else ((), ())
+    return Series(tr(name), tuple(values), told, Form.LINE, ink, mark, *bounds, ended=side is not Side.BOTH)
 
 
 def _zone(values: Sequence[DayValue], error: float | None) -> list[Zone]:
@@ -121,11 +133,7 @@ def _slope(values: Sequence[DayValue], days: Sequence[date], at: Sequence[float]
     return [Slope(ends, (found.intercept + found.slope * ends[0], found.intercept + found.slope * ends[1]))]
 
 
-def _whys(
-    record: AthleteRecord, test: FieldTest, errors: Mapping[str, float], days: Sequence[date]
-) -> tuple[tuple[Figure, ...], ...]:
+def _whys(record: AthleteRecord, test: FieldTest, days: Sequence[date]) -> tuple[tuple[Figure, ...], ...]:
     """The figures of the test, the same at each day: they rest on all of them."""
-    own = tuple(
-        figure for figure in figures_of_tests(record, errors) if figure.name.startswith(f"{test.name}:")
-    )
+    own = tuple(figure for figure in figures_of_tests(record) if figure.name.startswith(f"{test.name}:"))
     return tuple(own for _ in days)

@@ -7,7 +7,8 @@ from app.analysis.figure import Figure
 from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO, adherence_figures
 from app.analysis.figures_load import MONOTONY, WEEK, load_figures
 from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, wellbeing_figures
-from app.analysis.tests_catalog import CATALOGUE, FieldTest, own_detectable_change
+from app.analysis.reliability import detectable_changes, trusts_of
+from app.analysis.tests_kinds import FieldTest
 from app.domain.keeping import Note, Person
 from app.domain.records import RunSummary
 from app.domain.reviewed import AthleteRecord
@@ -96,7 +97,7 @@ def athlete_view(
         charts,
         sided_exercises(record),
         tests_done(record),
-        own_errors(record),
+        detectable_changes(trusts_of(record.tries)),
         weeks_of(record),
         tuple(notes) if pain else (),
         tuple(runs),
@@ -115,9 +116,3 @@ def head_figures(found: Iterable[Figure], *, pain: bool = True) -> tuple[Figure,
         if latest or (figure.name in WHOLE and not figure.of):
             chosen[figure.name] = figure
     return tuple(chosen[name] for name in ORDER if name in chosen and (pain or name not in PAINFUL))
-
-
-def own_errors(record: AthleteRecord) -> dict[str, float]:
-    """What a change has to exceed in each test, by the own repeated tries; unknown ones are left out."""
-    found = {test.key: own_detectable_change(record.results, test) for test in CATALOGUE}
-    return {key: error for key, error in found.items() if error is not None}

@@ -5,7 +5,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from app.analysis.tests_catalog import FieldTest
+from app.analysis.tests_kinds import FieldTest
 from app.domain.correctable import Value
 from app.domain.corrected import Held
 from app.domain.keeping import Result

@@ -6,7 +6,8 @@ from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from app.analysis.tests_catalog import CATALOGUE, NO_UNIT, FieldTest
+from app.analysis.tests_catalog import CATALOGUE
+from app.analysis.tests_kinds import NO_UNIT, FieldTest
 from app.domain.corrected import Held
 from app.domain.keeping import Result
 from app.views.lettering import Weight

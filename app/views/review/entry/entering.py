@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from app.analysis.local_time import known_zone
-from app.analysis.tests_catalog import NO_UNIT
+from app.analysis.tests_kinds import NO_UNIT
 from app.domain.correctable import Value
 from app.domain.corrected import Held
 from app.domain.keeping import Result

@@ -6,7 +6,7 @@ from datetime import date
 from PySide6.QtCore import QDate, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QCompleter, QDateEdit, QFormLayout, QLabel, QLineEdit, QWidget
 
-from app.analysis.tests_catalog import NO_UNIT, FieldTest
+from app.analysis.tests_kinds import NO_UNIT, FieldTest
 from app.domain.keeping import Device
 from app.domain.plan import Side
 from app.views.review.entry.results import Entered

@@ -6,7 +6,7 @@ from datetime import UTC, date, datetime, time
 from typing import TYPE_CHECKING
 
 from app.analysis.local_time import known_zone
-from app.analysis.tests_catalog import FieldTest
+from app.analysis.tests_kinds import FieldTest
 from app.domain.correctable import Subject, Value, as_value, utc_text
 from app.domain.corrected import Held
 from app.domain.corrections import Change, Target

@@ -7,7 +7,7 @@ from itertools import pairwise
 from math import isfinite
 
 from app.analysis.jumps import jump_height
-from app.analysis.tests_catalog import NO_UNIT, FieldTest
+from app.analysis.tests_kinds import NO_UNIT, FieldTest
 from app.analysis.video import frames_time, height_error_one_frame, video_jump
 from app.views.translation import message, pointed
 

@@ -5,9 +5,9 @@ from datetime import UTC, datetime, timedelta
 from app.analysis.athlete_figures import athlete_figures
 from app.domain.keeping import Note
 from app.domain.plan import Side
-from app.views.review.athlete.view import ORDER, athlete_view, head_figures, own_errors
+from app.views.review.athlete.view import ORDER, athlete_view, head_figures
 from app.views.review.figure_words import PAINFUL
-from tests.reviewed import MONDAY, record, result, session
+from tests.reviewed import MONDAY, lights, record, result, session
 from tests.squads import nothing, season
 
 
@@ -51,5 +51,5 @@ def test_the_error_of_a_test_is_known_from_ten_repeated_tries_on() -> None:
         for day in days
         for attempt in (1, 2)
     ]
-    assert own_errors(record(results=tuple(tries[:18]))) == {}
-    assert list(own_errors(record(results=tuple(tries)))) == ["jump_height"]
+    assert athlete_view(record(results=tuple(tries), tries=lights(tries[:18]))).errors == {}
+    assert list(athlete_view(record(results=tuple(tries), tries=lights(tries))).errors) == ["jump_height"]

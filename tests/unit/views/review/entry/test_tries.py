@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.analysis.tests_catalog import CATALOGUE, FieldTest, field_test
+from app.analysis.tests_catalog import CATALOGUE, field_test
+from app.analysis.tests_kinds import FieldTest
 from app.analysis.video import COARSE, TOO_COARSE
 from app.views.review.entry.tries import (
     CONTACT_ERROR,
