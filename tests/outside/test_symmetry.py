@@ -67,8 +67,8 @@ def test_nothing_is_said_of_a_side_within_the_error_of_the_test() -> None:
 
 
 # Worked from the formulas collected by Bishop et al. 2016 (doi 10.1519/SSC.0000000000000264): with the
-# stronger S and the weaker W (S - W) / (S + W), (S - W) / mean, (S - W) / W, all in %; symmetry angle = (45 degrees -
-# atan2(uninvolved, involved)) / 90 degrees x 100. Involved, uninvolved, and these four.
+# stronger S and the weaker W (S - W) / (S + W), (S - W) / mean, (S - W) / W, all in %; symmetry angle =
+# (45 degrees - atan2(uninvolved, involved)) / 90 degrees x 100. Involved, uninvolved, and these four.
 @pytest.mark.parametrize(
     ("involved", "uninvolved", "over_sum", "over_mean", "over_weaker", "angle"),
     [
