@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 from app.analysis.figure import Figure, Rule
-from app.analysis.load_course import CHRONIC_DAYS, load_course
+from app.analysis.load_course import CHRONIC_DAYS, CoursePoint, load_course
 from app.analysis.load_weeks import INCOMPLETE, WeekLoad, loads_by_day, loads_by_week
 from app.analysis.work_weeks import WorkDone, work_by_week
 from app.domain.reviewed import AthleteRecord, ReviewedSession
@@ -45,10 +45,13 @@ VOLUME = Rule("Volume load", "kg", "sum of reps x kg", "Common practice, no sour
 _WILLIAMS = "Williams et al. 2017, Br J Sports Med 51:209-210; begins with the first day's load."
 LATELY = Rule("Load lately", "AU a day", "exponentially weighted mean, lambda = 2 / (7 + 1)", _WILLIAMS)
 USUALLY = Rule("Load usually", "AU a day", "exponentially weighted mean, lambda = 2 / (28 + 1)", _WILLIAMS)
+_PLAIN = "Common practice, no source. Two numbers side by side, never a ratio."
+MEAN_LATELY = Rule("Mean of the last 7 days", "AU a day", "sum of the last 7 daily loads / 7", _PLAIN)
+MEAN_USUALLY = Rule("Mean of the last 28 days", "AU a day", "sum of the last 28 daily loads / 28", _PLAIN)
 
 
 def load_figures(record: AthleteRecord, *, with_course: bool = False) -> tuple[Figure, ...]:
-    """Figures of load over a record's days; lately and usually only `with_course`, side by side, no ratio."""
+    """Figures of load over a record's days; what lately and usually only `with_course`, and no ratio."""
     found = [*_days(record), *_weeks(record)]
     if with_course:
         found.extend(_course(record))
@@ -99,13 +102,27 @@ def _work(work: WorkDone, of: str) -> Iterator[Figure]:
     yield VOLUME.figure(work.volume_kg, work.sessions, LOAD_UNKNOWN, known, unknown, of)
 
 
-def _course(record: AthleteRecord) -> Iterator[Figure]:
+def _course(record: AthleteRecord) -> tuple[Figure, ...]:
     """On the last day that is known, once 28 days in a row are."""
     points = [point for point in load_course(loads_by_day(record)) if point.acute is not None]
-    last = points[-1] if points else None
-    enough = last is not None and last.days >= CHRONIC_DAYS
-    days = last.days if last is not None else 0
-    of = last.day.isoformat() if last is not None else ""
-    acute, chronic = (last.acute, last.chronic) if enough and last is not None else (None, None)
-    yield LATELY.figure(acute, days, TOO_SHORT, (("days known in a row", days),), (), of)
-    yield USUALLY.figure(chronic, days, TOO_SHORT, (("days known in a row", days),), (), of)
+    return course_figures(points[-1]) if points else course_figures(None)
+
+
+def course_figures(point: CoursePoint | None) -> tuple[Figure, Figure, Figure, Figure]:
+    """Weighted means lately and usually, then plain ones, of a day; all unknown until 28 days in a row are.
+
+    They stand beside each other and are never divided.
+    """
+    days = 0 if point is None else point.days
+    of = "" if point is None else point.day.isoformat()
+    rests_on = (("days known in a row", days),)
+
+    def figure(rule: Rule, value: float | None) -> Figure:
+        return rule.figure(value if days >= CHRONIC_DAYS else None, days, TOO_SHORT, rests_on, (), of)
+
+    return (
+        figure(LATELY, None if point is None else point.acute),
+        figure(USUALLY, None if point is None else point.chronic),
+        figure(MEAN_LATELY, None if point is None else point.mean_acute),
+        figure(MEAN_USUALLY, None if point is None else point.mean_chronic),
+    )

@@ -3,7 +3,6 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from decimal import Decimal
 
 from app.analysis.adherence_parts import monday_of
 from app.domain.reviewed import ReviewedSession
@@ -15,7 +14,8 @@ MS_A_SECOND = 1_000
 class WorkDone:
     """Work of some sessions; None where it is unknown or, for TUT, where nothing of it is defined.
 
-    `contacts` are foot or hand contacts; `tut_s` is nominal, in seconds. `volume_kg` is kg times reps and
+    `contacts` are foot or hand contacts; `tut_s` is nominal, in seconds: the reps done x the sum of a rep's
+    phases, because an explosive one has no length but one agreed on. `volume_kg` is kg times reps and
     None as soon as a load is unknown; `known_volume_kg` is what is known of it, None where nothing is.
     """
 
@@ -24,20 +24,6 @@ class WorkDone:
     tut_s: float | None
     volume_kg: float | None
     known_volume_kg: float | None
-
-
-def time_under_tension(reps: int, rep_ms: int) -> float:
-    """Nominal time under tension in seconds: reps x the sum of a rep's phases, given in ms.
-
-    Nominal, because an explosive phase has no length but one that is agreed on. Source: textbook rule (sum of
-    the tempo's four digits x reps); checked with Polglass et al. 2020, BMJ Open Sport Exerc Med.
-    """
-    return reps * rep_ms / MS_A_SECOND
-
-
-def volume_load(sets: int, reps: int, load_kg: Decimal | float | None) -> float | None:
-    """Sets x reps x kg, in kg; None when the load is unknown, 0 when it is 0. Common practice, no source."""
-    return None if load_kg is None else sets * reps * float(load_kg)
 
 
 def work_of(sessions: Iterable[ReviewedSession]) -> WorkDone:

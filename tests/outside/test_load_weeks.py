@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, weight, weighted_mean
+from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, weight
 from app.analysis.load_weeks import DayLoad, loads_by_week, monotony, spread, strain, week_load
 from tests.reviewed import record, session
 
@@ -135,19 +135,18 @@ def test_the_course_is_the_recursion_of_pandas_and_not_its_default(loads: list[f
     for found, span in ((last.acute, ACUTE_DAYS), (last.chronic, CHRONIC_DAYS)):
         expected = float(series.ewm(span=span, adjust=False).mean().iloc[-1])
         assert found == pytest.approx(expected, rel=1e-9, abs=1e-9)
-        assert weighted_mean(loads, span) == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
 def test_the_default_of_pandas_would_be_another_course() -> None:
     loads = [300.0] * 21 + [600.0] * 7
     adjusted = float(pd.Series(loads).ewm(span=28).mean().iloc[-1])
-    assert weighted_mean(loads, 28) != pytest.approx(adjusted, rel=0.01)
+    assert load_course(days_of(loads))[-1].chronic != pytest.approx(adjusted, rel=0.01)
 
 
 def test_of_two_months_with_the_same_weeks_the_later_load_weighs_more() -> None:
     # Williams et al. 2017: with the same weekly sums, load that comes later gives the greater acute mean.
     early, late = [10.0, 0, 0, 0, 0, 0, 0], [0.0, 0, 0, 0, 0, 0, 10]
-    means = [weighted_mean([1.0] * 21 + week, 7) for week in (early, late)]
+    means = [load_course(days_of([1.0] * 21 + week))[-1].acute for week in (early, late)]
     assert means[0] is not None
     assert means[1] is not None
     assert means[0] < means[1]

@@ -6,6 +6,8 @@ from PySide6.QtCore import QDate, QLocale
 
 from app.analysis.figure import Figure, Input
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
+from app.analysis.figures_changes import CHANGE_NAMES
+from app.analysis.figures_progression import OF_SIDE, YES_OR_NO
 from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
 from app.analysis.reason_figures import PAINFUL_RULES
 from app.views.review import words
@@ -16,7 +18,7 @@ SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 RATED = frozenset({"0-10", "4-28"})
 PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name}) | PAINFUL_RULES
 """Figures that tell of pain, which presentation hides."""
-WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "kg", "AU a day"})
+WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "AU a day"})
 NO_UNIT = "1"
 
 
@@ -26,6 +28,8 @@ def value_words(figure: Figure) -> str:
         return words.DASH
     if figure.name in SHARES:
         return words.percent(figure.value)
+    if figure.unit == YES_OR_NO:
+        return tr("yes") if figure.value else tr("not yet")
     if figure.unit in RATED:
         told = tr("{value} of 10") if figure.unit == "0-10" else tr("{value} (4 to 28)")
         return told.format(value=words.whole(figure.value))
@@ -62,11 +66,17 @@ def of_words(figure: Figure) -> str:
     first, _, rest = figure.of.partition(" ")
     day = _day(first)
     if day is None:
-        return _month(figure.of) or figure.of.partition(": ")[2] or figure.of
+        return _month(figure.of) or _part(figure.of) or figure.of
     if figure.name in WEEK_FIGURES and not rest:
         span = words.span(day, day + timedelta(days=6))
         return tr("Week {n}, {span}").format(n=day.isocalendar().week, span=span)
     return weekday_words(day)
+
+
+def _part(of: str) -> str:
+    """The stage, exercise or side that a figure is of, or an exercise and a side."""
+    name, sided, side = of.partition(": ")[2].rpartition(OF_SIDE)
+    return tr("{exercise}, {side}").format(exercise=name, side=tr(side)) if sided else side
 
 
 def short_of_words(figure: Figure) -> str:
@@ -141,12 +151,16 @@ def _day(text: str) -> date | None:
         return None
 
 
-WEEK_FIGURES = SHARES | {
-    "Load of the week",
-    "Monotony",
-    "Strain",
-    "Contacts",
-    "Time under tension, nominal",
-    "Volume load",
-}
+WEEK_FIGURES = (
+    SHARES
+    | CHANGE_NAMES
+    | {
+        "Load of the week",
+        "Monotony",
+        "Strain",
+        "Contacts",
+        "Time under tension, nominal",
+        "Volume load",
+    }
+)
 """Figures whose day is the Monday of their week."""

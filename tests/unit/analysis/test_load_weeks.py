@@ -5,7 +5,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from app.analysis.load_course import load_course, weight, weighted_mean
+from app.analysis.load_course import load_course, rolling_mean, weight
 from app.analysis.load_weeks import DayLoad, loads_by_day, loads_by_week, monotony, spread, strain
 from tests.reviewed import MONDAY, TODAY, record, session
 
@@ -76,9 +76,26 @@ def test_a_course_begins_anew_after_an_unknown_day() -> None:
 
 
 def test_a_mean_of_no_day_is_none() -> None:
-    assert weighted_mean([], 7) is None
+    assert load_course([]) == ()
     with pytest.raises(ValueError, match="one day"):
         weight(0)
+
+
+def test_a_plain_mean_needs_every_one_of_its_days() -> None:
+    assert rolling_mean([], 7) is None
+    assert rolling_mean([100.0] * 6, 7) is None
+    assert rolling_mean([0.0, *[100.0] * 7], 7) == 100
+    with pytest.raises(ValueError, match="one day"):
+        rolling_mean([1.0], 0)
+
+
+def test_plain_means_begin_anew_after_an_unknown_day_too() -> None:
+    loads = [70.0] * 28 + [None] + [10.0] * 7
+    course = load_course(DayLoad(MONDAY + timedelta(days=number), load) for number, load in enumerate(loads))
+    assert (course[5].mean_acute, course[6].mean_acute, course[26].mean_chronic) == (None, 70, None)
+    assert (course[27].mean_acute, course[27].mean_chronic) == (70, 70)
+    assert (course[28].mean_acute, course[34].mean_acute) == (None, None)
+    assert (course[35].mean_acute, course[35].mean_chronic) == (10, None)
 
 
 def test_a_corrected_effort_changes_the_day() -> None:

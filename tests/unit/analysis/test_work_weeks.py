@@ -1,11 +1,10 @@
 """Contacts, tension and volume are added up where they are known, and unknown where a part is."""
 
 from datetime import timedelta
-from decimal import Decimal
 
 import pytest
 
-from app.analysis.work_weeks import time_under_tension, volume_load, work_by_week, work_of
+from app.analysis.work_weeks import work_by_week, work_of
 from tests.reviewed import MONDAY, session, totals
 
 
@@ -16,9 +15,7 @@ def test_an_unknown_load_leaves_the_volume_unknown_and_shows_what_is_known() -> 
 
 
 def test_a_load_of_nought_is_known() -> None:
-    assert volume_load(3, 10, Decimal(0)) == 0
-    assert volume_load(3, 10, None) is None
-    assert volume_load(3, 10, Decimal("12.5")) == 375
+    assert work_of([session(totals=totals(volume_kg=0.0))]).volume_kg == 0
 
 
 def test_one_session_without_known_contacts_leaves_them_unknown() -> None:
@@ -47,7 +44,3 @@ def test_weeks_without_a_session_are_left_out() -> None:
         MONDAY: 48,
         MONDAY + timedelta(days=14): 24,
     }
-
-
-def test_tension_is_reps_times_their_length() -> None:
-    assert time_under_tension(10, 4_000) == 40

@@ -1,8 +1,7 @@
 """Load lately and load usually: two lines in their own unit, shown when asked for, never divided."""
 
-from app.analysis.figure import Figure
-from app.analysis.figures_load import LATELY, TOO_SHORT, USUALLY
-from app.analysis.load_course import CHRONIC_DAYS, CoursePoint, load_course
+from app.analysis.figures_load import course_figures
+from app.analysis.load_course import load_course
 from app.analysis.load_weeks import loads_by_day
 from app.domain.reviewed import AthleteRecord
 from app.views.charts.data import ChartData, Form, Ink, Mark, Panel, Series
@@ -19,15 +18,19 @@ NO_COURSE = message("28 days in a row have to be known before there is a course.
 
 
 def course_chart(record: AthleteRecord) -> Charted:
-    """Both means of each day that rests on 28 known days in a row; before, and where one is unknown, gaps."""
+    """Both means of each day that rests on 28 known days in a row; before, and where one is unknown, gaps.
+
+    Why they are what they are tells the plain means of 7 and 28 days beside them.
+    """
     into = buckets(record.first, record.last, Step.DAY)
     points = load_course(loads_by_day(record))
-    figures = [_figures(point) for point in points]
-    told = [tuple(map(value_words, pair)) for pair in zip(*figures, strict=True)] or [(), ()]
-    values = [tuple(each.value for each in pair) for pair in zip(*figures, strict=True)] or [(), ()]
+    figures = [course_figures(point) for point in points]
+    drawn = [pair[:2] for pair in figures]
+    told = [tuple(map(value_words, line)) for line in zip(*drawn, strict=True)] or [(), ()]
+    values = [tuple(each.value for each in line) for line in zip(*drawn, strict=True)] or [(), ()]
     lately = Series(tr("lately"), values[0], told[0], Form.LINE, Ink.ACCENT, Mark.CIRCLE, ended=True)
     usually = Series(tr("usually"), values[1], told[1], Form.LINE, Ink.PLAIN, Mark.DIAMOND, ended=True)
-    known = [value for pair in values for value in pair if value is not None]
+    known = [value for line in values for value in line if value is not None]
     ticks = each_tick(round_ticks(max([LEAST_TOP, *known])), AU)
     names = tuple(bucket.name for bucket in into)
     data = ChartData(
@@ -46,13 +49,3 @@ def course_chart(record: AthleteRecord) -> Charted:
         aside=tr("AU a day · means over 7 and 28 days, the latest weighing most"),
     )
     return Charted(tr("Load lately and usually"), data, tuple(figures))
-
-
-def _figures(point: CoursePoint) -> tuple[Figure, Figure]:
-    enough = point.days >= CHRONIC_DAYS
-    acute, chronic = (point.acute, point.chronic) if enough else (None, None)
-    rests_on, of = (("days known in a row", point.days),), point.day.isoformat()
-    return (
-        LATELY.figure(acute, point.days, TOO_SHORT, rests_on, (), of),
-        USUALLY.figure(chronic, point.days, TOO_SHORT, rests_on, (), of),
-    )

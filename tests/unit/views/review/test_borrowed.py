@@ -7,6 +7,7 @@ from collections.abc import Iterator
 import app.analysis
 from app.analysis.attention import BEHIND
 from app.analysis.figure import Rule
+from app.analysis.progression import Reached
 from app.analysis.tests_catalog import CATALOGUE
 from app.views.review.borrowed import BORROWED
 
@@ -25,6 +26,7 @@ def said() -> Iterator[str]:
     for test in CATALOGUE:
         yield from (test.name, test.standing)
     yield from BEHIND.values()
+    yield from (each.value for each in Reached)
 
 
 def test_everything_the_analysis_says_is_a_message() -> None:

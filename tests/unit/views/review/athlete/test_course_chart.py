@@ -43,3 +43,14 @@ def test_no_line_is_a_ratio() -> None:
     charted = course_chart(record(sessions=(session(),)))
     assert [series.name for series in charted.data.panels[0].series] == ["lately", "usually"]
     assert "ratio" not in " ".join(charted.data.spoken)
+
+
+def test_why_tells_the_plain_means_beside_the_weighted_ones() -> None:
+    # Arithmetic: 21 days of 200 AU and 7 of 400 have means of 400 and 250.
+    runs = tuple(session(FIRST + timedelta(days=day), rpe=5 if day < 21 else 10) for day in range(28))
+    last = FIRST + timedelta(days=27)
+    charted = course_chart(record(sessions=runs, first=FIRST, last=last, today=last + timedelta(days=1)))
+    assert len(charted.data.panels[0].series) == 2
+    told = {figure.name: figure.value for figure in charted.whys[-1]}
+    assert (told["Mean of the last 7 days"], told["Mean of the last 28 days"]) == (400, 250)
+    assert {figure.unit for figure in charted.whys[-1]} == {"AU a day"}
