@@ -112,6 +112,11 @@ def _keep_beside(path: Path, runs: Sequence[Invented]) -> None:
         database.journal.open_group(GroupRecord(name(11), Form.WAVES, WAVES, AT, ZONE, members), ())
         target = Target(Subject.RUN, run)
         database.corrections.correct(Change(target, "session_rpe", 9, "Coach", "misheard", AT, ZONE))
+        whose_row = next(person.id for person in database.answers.people() if person.name == whose)
+        chosen = Target(Subject.ATHLETE, whose_row)
+        database.corrections.correct(
+            Change(chosen, "reference_side", "left", "Coach", "the sound side", AT, ZONE)
+        )
 
 
 def _take_from_elsewhere(path: Path, runs: Sequence[Invented]) -> None:

@@ -41,6 +41,7 @@ def _as_json(record: "AthleteRecord", figures: "tuple[Figure, ...]") -> str:
         "to": record.last.isoformat(),
         "looked_at_on": record.today.isoformat(),
         "known_since": None if record.since is None else record.since.isoformat(),
+        "reference_side": None if record.reference is None else record.reference.value,
         "figures": [as_data(figure) for figure in figures],
     }
     return json.dumps(told, ensure_ascii=False, indent=2, allow_nan=False)

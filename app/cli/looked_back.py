@@ -1,6 +1,7 @@
 """What the commands of the review share: whose days are looked back on, from the record of them."""
 
 import argparse
+from dataclasses import replace
 from datetime import date, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -8,6 +9,7 @@ from zoneinfo import ZoneInfo
 
 from app import wiring
 from app.domain.errors import UsageError
+from app.domain.plan import Side
 
 if TYPE_CHECKING:
     from app.domain.reviewed import AthleteRecord
@@ -18,7 +20,7 @@ LONGEST = timedelta(days=366 * 30)
 
 
 def configure_window(parser: argparse.ArgumentParser) -> None:
-    """Declare `--athlete`, `--from`, `--to` and `--database`."""
+    """Declare `--athlete`, `--from`, `--to`, `--reference` and `--database`."""
     parser.add_argument("--athlete", required=True, metavar="NAME", help="who is looked back on")
     parser.add_argument(
         "--from",
@@ -33,6 +35,11 @@ def configure_window(parser: argparse.ArgumentParser) -> None:
         type=date.fromisoformat,
         metavar="DATE",
         help="the last day, included (default: today)",
+    )
+    parser.add_argument(
+        "--reference",
+        choices=("left", "right"),
+        help="the reference side for this look, not kept (default: the one chosen in the record, if any)",
     )
     parser.add_argument("--database", type=Path, metavar="FILE", help="where the record is kept")
 
@@ -60,4 +67,5 @@ def record_of(database: "Database", arguments: argparse.Namespace, today: date) 
     name: str = arguments.athlete
     if name not in {person.name for person in database.answers.people()}:
         raise UsageError(f"There is nobody called {name} in the record. See whether the name is right.")
-    return database.reviewing.athlete(name, first, last, today)
+    found = database.reviewing.athlete(name, first, last, today)
+    return found if arguments.reference is None else replace(found, reference=Side(arguments.reference))

@@ -99,6 +99,11 @@ def _maybe_side(name: str, value: Value) -> None:
         _side(name, value)
 
 
+def _maybe_one_side(name: str, value: Value) -> None:
+    if value not in (None, Side.LEFT.value, Side.RIGHT.value):
+        raise ValueError(f"{name} is left, right or nothing, not {value!r}")
+
+
 def _maybe_decision(name: str, value: Value) -> None:
     if value is not None and value not in [decision.value for decision in Decision]:
         raise ValueError(f"{name} is spoken or skipped, not {value!r}")
@@ -139,6 +144,7 @@ _NATIVE: dict[str, Callable[[Any], object]] = {
     "consent_on": date.fromisoformat,
     "side": Side,
     "pain_side": Side,
+    "reference_side": Side,
     "decision": Decision,
 }
 
@@ -182,6 +188,7 @@ FIELDS: dict[Subject, dict[str, _Check]] = {
         "short_name": _words,
         "consent_on": _date,
         "consent_scope": _words,
+        "reference_side": _maybe_one_side,
     },
 }
 """The fields that can be corrected, by subject, with what their values may be."""

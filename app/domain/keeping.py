@@ -121,10 +121,19 @@ class Setting:
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """An athlete as the record knows them, and since when they agreed to what; None where not asked."""
+    """An athlete as the record knows them, and since when they agreed to what; None where not asked.
+
+    `reference_side` is the side that the other is measured against, None where nobody chose one. Raises
+    ValueError for both sides at once.
+    """
 
     id: str
     name: str
     short_name: str | None = None
     consent_on: date | None = None
     consent_scope: str | None = None
+    reference_side: Side | None = None
+
+    def __post_init__(self) -> None:
+        if self.reference_side is Side.BOTH:
+            raise ValueError("reference_side is one side, not both")

@@ -37,6 +37,12 @@ ATHLETES = Table(
             unknown=True,
         ),
         Column("consent_scope", Words(empty=True), "What they agree to.", unknown=True),
+        Column(
+            "reference_side",
+            Choice((Side.LEFT, Side.RIGHT)),
+            "The side that the other is measured against; unknown where nobody chose one.",
+            unknown=True,
+        ),
     ),
     ("id",),
 )

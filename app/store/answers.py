@@ -111,7 +111,7 @@ class Answers:
         spoken_of = [AthleteRow.id.in_(select(rows.athlete_id)) for rows in known]
         query = select(AthleteRow.__table__).where(or_(*spoken_of))
         with self._link.reading() as connection:
-            people = [Person(**row) for row in connection.execute(query).mappings()]
+            people = [_person(row) for row in connection.execute(query).mappings()]
         return tuple(sorted(people, key=lambda person: (person.name.casefold(), person.name, person.id)))
 
     def _columns(self, connection: Connection, thing: Kept) -> dict[str, Any]:
@@ -146,6 +146,11 @@ class Answers:
             return Held(thing)
         known = history(corrections_about(connection, self._link.path, thing.id))
         return Held(*corrected(thing, Target(place.subject, thing.id), known))
+
+
+def _person(row: RowMapping) -> Person:
+    side: str | None = row["reference_side"]
+    return Person(**{**row, "reference_side": None if side is None else Side(side)})
 
 
 def _of_run(whose: InstrumentedAttribute[str], run_id: str) -> ColumnElement[bool]:

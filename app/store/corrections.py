@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
+from enum import StrEnum
 from pathlib import Path
 
 from sqlalchemy import Connection, select, update
@@ -129,9 +130,13 @@ def draw_subject(connection: Connection, path: Path, subject: Subject, of: str) 
         holding = history(corrections_about(connection, path, of)).holding
         target = Target(Subject.ATHLETE, of)
         values = {
-            field: as_native(field, holding[target, field].after)
+            field: _plain(as_native(field, holding[target, field].after))
             for field in FIELDS[Subject.ATHLETE]
             if (target, field) in holding
         }
         if values:
             connection.execute(update(AthleteRow).where(AthleteRow.id == of).values(values))
+
+
+def _plain(native: object) -> object:
+    return native.value if isinstance(native, StrEnum) else native

@@ -184,7 +184,7 @@ class HandingOn:
             if hidden:
                 changed["short_name"] = None
             if not self._choice.of(str(row["id"])):
-                changed |= {"consent_on": None, "consent_scope": None}
+                changed |= {"consent_on": None, "consent_scope": None, "reference_side": None}
         if "who" in row and not self._names:
             changed["who"] = LEFT_OUT
         return {**row, **changed}

@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from app.domain.plan import Side
 from app.domain.planned import DoneRun, DueSession, occurrences, settle
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.domain.squad import LastTrained, OwedRating, RecentPlan, SquadMember
@@ -32,7 +33,8 @@ _PEOPLE = """
         (SELECT min(started_at) FROM run_course WHERE athlete_id = athlete.id),
         (SELECT zone FROM run_course WHERE athlete_id = athlete.id ORDER BY started_at LIMIT 1),
         (SELECT min(at) FROM readiness WHERE athlete_id = athlete.id),
-        EXISTS (SELECT 1 FROM planned WHERE athlete_id = athlete.id)
+        EXISTS (SELECT 1 FROM planned WHERE athlete_id = athlete.id),
+        reference_side
     FROM athlete
 """
 _PLANS = """
@@ -83,6 +85,7 @@ class Reviewing:
                 _due(name, planning.get(name, ((), ())), mine, first, last, today),
                 tuple(readiness.get(name, ())),
                 tuple(results.get(name, ())),
+                _reference(rows),
             )
             members.append(
                 SquadMember(record, _last(rows), tuple(owed.get(name, ())), tuple(loads.get(name, ())))
@@ -114,6 +117,7 @@ class Reviewing:
             _due(athlete, planning, lines, first, last, today),
             tuple(readiness.get(athlete, ())),
             results,
+            _reference(rows),
             tries=tries,
             exercises=exercises,
         )
@@ -173,6 +177,12 @@ def _since(rows: Iterable[_Person]) -> date | None:
     known = [local(row[3], row[4]).date() for row in rows if row[3] is not None]
     known += [local(row[5], row[2] or "UTC").date() for row in rows if row[5] is not None]
     return min(known, default=None)
+
+
+def _reference(rows: Iterable[_Person]) -> Side | None:
+    """The reference side on which those of one name agree that have any; None where nobody chose one."""
+    chosen = {row[7] for row in rows if row[7] is not None}
+    return Side(chosen.pop()) if len(chosen) == 1 else None
 
 
 def _trained_at(each: LastTrained) -> float:

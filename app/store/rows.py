@@ -37,6 +37,7 @@ class AthleteRow(Row):
     """One person, as corrected. Two of one name may meet when databases are put together.
 
     `consent_on` is the day on which they agreed to what `consent_scope` says, NULL where nobody asked.
+    `reference_side` is what the other side is measured against, left or right, NULL where nobody chose.
     """
 
     __tablename__ = "athlete"
@@ -46,6 +47,7 @@ class AthleteRow(Row):
     short_name: Mapped[str | None]
     consent_on: Mapped[date | None]
     consent_scope: Mapped[str | None]
+    reference_side: Mapped[str | None]
 
 
 class PlanRow(Row):

@@ -3,7 +3,7 @@
 APPLICATION_ID = 0x50637772
 """In the file's header (SQLite's application_id): the letters `Pcwr`."""
 
-SCHEMA_VERSION = 5
+SCHEMA_VERSION = 6
 """In the file's header (SQLite's user_version): the number of the last migration applied."""
 
 

@@ -44,7 +44,7 @@ _BESIDE = (
     GROUP_MEMBERS,
     CORRECTIONS,
 )
-_OF_A_PERSON = ("short_name", "consent_on", "consent_scope")
+_OF_A_PERSON = ("short_name", "consent_on", "consent_scope", "reference_side")
 
 
 @dataclass(frozen=True, slots=True)

@@ -57,6 +57,9 @@ def packs(tmp_path_factory: pytest.TempPathFactory) -> list[Path]:
     desk.correct(
         Target(Subject.ATHLETE, desk.athlete(FIRST.header.athlete)), "consent_on", "2026-01-02", "Tomas"
     )
+    desk.correct(
+        Target(Subject.ATHLETE, desk.athlete(FIRST.header.athlete)), "reference_side", "right", "Tomas"
+    )
     desk.correct(Target(Subject.ATHLETE, desk.athlete(FIRST.header.athlete)), "name", "Hugo B.", "Tomas", 6)
     made.append(desk.pack("desk.pwpack"))
     made.append(desk.pack("desk_nameless.pwpack", Wanted(names=False)))

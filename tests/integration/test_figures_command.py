@@ -8,6 +8,8 @@ import pytest
 from pypdf import PdfReader
 
 from app.__main__ import main
+from app.domain.correctable import Subject
+from app.domain.corrections import Change, Target
 from app.domain.keeping import Note, Result
 from app.domain.plan import Side
 from app.store.database import open_database
@@ -50,6 +52,29 @@ def test_every_figure_is_there_with_its_unit_and_the_reason_where_it_is_null(
     assert all((figure["value"] is None) is (figure["reason"] is not None) for figure in told["figures"])
     change = figures["Single hop for distance: smallest worthwhile change", ""]
     assert change["reason"] == "There are too few athletes with this test: fewer than 10."
+
+
+def test_the_index_of_the_sides_waits_for_a_reference_side_that_somebody_chose(
+    kept: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def index(*words: str) -> tuple[str | None, float | None, str | None]:
+        assert say(kept, "figures", "--json", *WINDOW, *words) == 0
+        told = json.loads(capsys.readouterr().out)
+        found = [each for each in told["figures"] if each["name"].endswith("limb symmetry index")]
+        return told["reference_side"], found[0]["value"], found[0]["reason"]
+
+    assert index() == (None, None, "Nobody has said which side is the reference.")
+    side, value, reason = index("--reference", "right")
+    assert (side, reason) == ("right", None)
+    assert value == pytest.approx(151.5 / 160 * 100)
+    with open_database(kept) as database:
+        (ines,) = database.answers.people()
+        change = Change(
+            Target(Subject.ATHLETE, ines.id), "reference_side", "left", "Ruben", "sound", AT, "UTC"
+        )
+        database.corrections.correct(change)
+    side, value, _ = index()
+    assert (side, value) == ("left", pytest.approx(160 / 151.5 * 100))
 
 
 def test_without_json_it_is_a_table_to_read(kept: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -32,6 +32,8 @@ LISBON_IN_SUMMER = timezone(timedelta(hours=1))
         (Subject.RESULT, "value", "31.5"),
         (Subject.ATHLETE, "consent_on", "2026-02-28"),
         (Subject.ATHLETE, "consent_on", None),
+        (Subject.ATHLETE, "reference_side", "left"),
+        (Subject.ATHLETE, "reference_side", None),
     ],
 )
 def test_a_field_may_have_these_values(subject: Subject, field: str, value: Value) -> None:
@@ -67,6 +69,8 @@ def test_a_field_may_have_these_values(subject: Subject, field: str, value: Valu
         (Subject.RESULT, "value", "nan"),
         (Subject.ATHLETE, "consent_on", "2026-02-30"),
         (Subject.ATHLETE, "consent_on", "20260228"),
+        (Subject.ATHLETE, "reference_side", "both"),
+        (Subject.ATHLETE, "reference_side", 1),
     ],
 )
 def test_a_field_may_not_have_these(subject: Subject, field: str, value: Value) -> None:
@@ -87,6 +91,7 @@ def test_a_moment_is_corrected_in_utc() -> None:
         ("started_at", datetime(2026, 7, 2, 17, 30, tzinfo=UTC)),
         ("consent_on", date(2026, 7, 2)),
         ("pain_side", Side.RIGHT),
+        ("reference_side", Side.LEFT),
         ("decision", Decision.SKIPPED),
         ("side", None),
         ("rpe", 7),
@@ -102,4 +107,4 @@ def test_everything_asked_for_can_be_corrected() -> None:
     assert {"athlete", "started_at", "session_rpe", "note"} <= set(FIELDS[Subject.RUN])
     assert {"reps_stated", "rpe", "pain", "note", "load_kg"} == set(FIELDS[Subject.BOUT])
     assert {"missed", "faults"} == set(FIELDS[Subject.REP])
-    assert {"consent_on", "consent_scope"} <= set(FIELDS[Subject.ATHLETE])
+    assert {"consent_on", "consent_scope", "reference_side"} <= set(FIELDS[Subject.ATHLETE])

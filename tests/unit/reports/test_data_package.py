@@ -41,6 +41,7 @@ def test_a_column_says_its_type_bounds_and_whether_it_must_be_known() -> None:
     assert field("runs", "started_at")["type"] == "datetime"
     assert field("runs", "invented")["type"] == "boolean"
     assert field("athletes", "consent_on")["type"] == "date"
+    assert field("athletes", "reference_side")["constraints"] == {"enum": ["left", "right"]}
     assert field("sessions", "load")["type"] == "number"
     assert field("facts", "side")["constraints"] == {"enum": ["left", "right", "both"]}
     assert "constraints" not in field("plans", "text")

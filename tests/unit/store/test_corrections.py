@@ -323,6 +323,25 @@ def test_what_is_known_of_an_athlete_follows_its_corrections(written: Database) 
     assert len(written.corrections.history_about(person.id).corrections) == 4
 
 
+def test_a_reference_side_is_chosen_and_taken_back_with_its_history(written: Database) -> None:
+    (person,) = written.answers.people()
+    assert person.reference_side is None
+    target = Target(Subject.ATHLETE, person.id)
+    correct(written, target, "reference_side", "left")
+    (after,) = written.answers.people()
+    assert after.reference_side is Side.LEFT
+    other = correct(written, target, "reference_side", "right", 1)
+    undo(written, other, 2)
+    (after,) = written.answers.people()
+    assert after.reference_side is Side.LEFT
+    history = written.corrections.history_about(person.id).corrections
+    assert [(each.before, each.change.after) for each in history] == [
+        (None, "left"),
+        ("left", "right"),
+        ("right", "left"),
+    ]
+
+
 def test_damage_in_a_correction_is_said(written: Database) -> None:
     correct(written, FIRST, "rpe", 7)
     with written._link.writing() as connection:

@@ -168,6 +168,25 @@ def test_revision_0005_adds_groups_and_keeps_what_was_there(link: Link) -> None:
     raw.close()
 
 
+def test_revision_0006_adds_the_reference_side_and_keeps_what_was_there(link: Link) -> None:
+    migrate(link, 5)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("INSERT INTO athlete VALUES (x'0a', 'Ines', 'In', '2026-03-01', 'training data')")
+        raw.execute(
+            "INSERT INTO note (id, athlete_id, text, who, at, zone) "
+            "VALUES (x'01', x'0a', 'n', 'Tomas', 0, 'UTC')"
+        )
+    raw.close()
+    migrate(link, 6)
+    with sqlite3.connect(link.path) as raw:
+        raw.execute("PRAGMA foreign_keys = ON")
+        kept = (b"\x0a", "Ines", "In", "2026-03-01", "training data", None)
+        assert raw.execute("SELECT * FROM athlete").fetchall() == [kept]
+        with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
+            raw.execute("DELETE FROM athlete")
+    raw.close()
+
+
 def rows_of(raw: sqlite3.Connection, table: str) -> list[tuple[object, ...]]:
     """All rows of a table."""
     return raw.execute(f"SELECT * FROM {table}").fetchall()  # noqa: S608 - one of ours

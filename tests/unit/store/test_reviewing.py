@@ -262,6 +262,24 @@ def test_who_trained_last_comes_first_and_plans_too(database: Database) -> None:
     assert (plan.title, plan.text, plan.at) == ("Landing control", "text", EVENING)
 
 
+def test_the_reference_side_is_the_one_that_was_chosen_and_none_until_then(database: Database) -> None:
+    write(database, 1, EVENING)
+    write(database, 2, EVENING, "Hugo")
+
+    def sides() -> list[Side | None]:
+        squad = {each.record.athlete: each.record for each in database.reviewing.squad(EVENING, SUNDAY)}
+        alone = database.reviewing.athlete("Ines", SUNDAY, SUNDAY, SUNDAY)
+        return [squad["Hugo"].reference, squad["Ines"].reference, alone.reference]
+
+    assert sides() == [None, None, None]
+    row = next(person.id for person in database.answers.people() if person.name == "Ines")
+    target = Target(Subject.ATHLETE, row)
+    database.corrections.correct(
+        Change(target, "reference_side", "right", "Tomas", "the sound side", EVENING, ZONE)
+    )
+    assert sides() == [None, Side.RIGHT, Side.RIGHT]
+
+
 def test_nobody_and_nothing_are_no_error(database: Database) -> None:
     assert database.reviewing.squad(EVENING, SUNDAY) == ()
     found = database.reviewing.athlete("Nobody", SUNDAY, SUNDAY, SUNDAY)
