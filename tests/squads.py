@@ -9,6 +9,7 @@ from app.domain.planned import DueSession, DueState, Occurrence, PlannedSession
 from app.domain.readiness import Readiness
 from app.domain.reviewed import AthleteRecord, PartTotals, ReviewedSession, Totals
 from app.domain.squad import SquadMember
+from tests.exercised import season_of_sets
 from tests.summaries import SQUAD
 
 TODAY = date(2026, 11, 23)
@@ -40,6 +41,7 @@ def season(athlete: str = "Hugo", weeks: int = 12, *, seed: int = 7, today: date
         tuple(due),
         _readiness(athlete, first, today, chance),
         tuple(_results(athlete, first, weeks, chance)),
+        exercises=season_of_sets(today),
     )
 
 

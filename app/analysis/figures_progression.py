@@ -37,7 +37,7 @@ LAST_REPS = Rule(
 TWO_FOR_TWO = Rule(
     "Two for two",
     YES_OR_NO,
-    "last set at least 2 reps above the most asked for, two sessions running, with one load; left out is 0",
+    "last set at least 2 reps above the most asked for, two sessions running, one load; left out is 0",
     "NSCA, from memory. A sign, no advice.",
 )
 DOUBLE = Rule(

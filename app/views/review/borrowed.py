@@ -102,7 +102,7 @@ BORROWED = (
     message("reps said, else counted, of the attempt that stands"),
     message("Two for two"),
     message(
-        "last set at least 2 reps above the most asked for, two sessions running, with one load; left out is 0"
+        "last set at least 2 reps above the most asked for, two sessions running, one load; left out is 0"
     ),
     message("Top of the range"),
     message("every set of the last session at the most reps asked for, or above: double progression"),

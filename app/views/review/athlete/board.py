@@ -10,6 +10,7 @@ from app.views.charts.data_card import DataCard
 from app.views.review.athlete.calendar_card import CalendarCard
 from app.views.review.athlete.charted import Charted
 from app.views.review.athlete.notes_card import NotesCard
+from app.views.review.athlete.progression_card import ProgressionCard
 from app.views.review.athlete.runs_card import RunsCard
 from app.views.review.athlete.view import AthleteView
 from app.views.theme import LIGHT, Look
@@ -62,6 +63,7 @@ class Board(QScrollArea):
         self.exercise = ChoiceBox(tr("Exercise compared"), 11, Look(LIGHT, look.family, look.sizes))
         self.test = ChoiceBox(tr("Test shown"), 11, Look(LIGHT, look.family, look.sizes))
         self.calendar, self.notes, self.runs = CalendarCard(), NotesCard(), RunsCard()
+        self.signs = ProgressionCard()
         self._whys: dict[int, Charted] = {}
         self._inside = QWidget()
         self._grid = QGridLayout(self._inside)
@@ -88,6 +90,7 @@ class Board(QScrollArea):
         self._offer(self.test, [(tr(test.name), test) for test in view.tests])
         self._show_side()
         self._show_result()
+        self.signs.show_signs(view.signs, view.changes, pain=view.pain)
         self.calendar.show_weeks(view.weeks)
         self.notes.show_notes(view.notes)
         self.notes.setVisible(view.pain)
@@ -96,7 +99,7 @@ class Board(QScrollArea):
     def set_look(self, look: Look) -> None:
         """Take colours and letters."""
         self._look = look
-        for card in (*self.data_cards, self.calendar, self.notes, self.runs):
+        for card in (*self.data_cards, self.signs, self.calendar, self.notes, self.runs):
             card.set_look(look)
         for choice in (self.exercise, self.test, self.course):
             choice.set_look(look)
@@ -140,7 +143,8 @@ class Board(QScrollArea):
             self._grid.addWidget(card, number // across, number % across)
         place = shown.index(self.cards[effort])
         self._grid.addWidget(self.effort_alone, place // across, place % across)
-        self._grid.addWidget(self.runs, len(shown) // across, 0, 1, across)
+        self._grid.addWidget(self.signs, len(shown) // across, 0, 1, across)
+        self._grid.addWidget(self.runs, len(shown) // across + 1, 0, 1, across)
         for column in (0, 1):
             self._grid.setColumnStretch(column, int(column < across))
         for row in range(self._grid.rowCount()):
@@ -149,7 +153,7 @@ class Board(QScrollArea):
     def _heighten(self) -> None:
         gap = self._grid.spacing()
         room = (self.viewport().height() - gap * (ROWS_IN_SIGHT - 1)) // ROWS_IN_SIGHT
-        rows = 13 if self._across == 1 else 7
+        rows = 14 if self._across == 1 else 8
         for row in range(rows):
             self._grid.setRowMinimumHeight(row, max(room, self._look.sizes.body * LEAST_ROW))
 
@@ -168,6 +172,7 @@ class Board(QScrollArea):
         self.course.toggled.connect(self._show_course)
         self.exercise.activated.connect(self._show_side)
         self.test.activated.connect(self._show_result)
+        self.signs.why.connect(self.why)
         self.calendar.opened.connect(self.opened)
         self.runs.opened.connect(self.opened)
         self.runs.correct_wanted.connect(self.correct)

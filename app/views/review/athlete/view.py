@@ -5,7 +5,9 @@ from dataclasses import dataclass
 
 from app.analysis.figure import Figure
 from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO, adherence_figures
+from app.analysis.figures_changes import last_changes
 from app.analysis.figures_load import MONOTONY, WEEK, load_figures
+from app.analysis.figures_progression import ExerciseSigns, exercise_signs
 from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, wellbeing_figures
 from app.analysis.reliability import detectable_changes, trusts_of
 from app.analysis.tests_kinds import FieldTest
@@ -41,7 +43,10 @@ ORDER = (
 
 @dataclass(frozen=True, slots=True)
 class AthleteView:
-    """One athlete's page. `charts` are in the order they are shown; `exercises` and `tests` can be chosen."""
+    """One athlete's page. `charts` are in the order they are shown; `exercises` and `tests` can be chosen.
+
+    `signs` are those of progression; `changes` the absolute and percent ones of the last week that is over.
+    """
 
     record: AthleteRecord
     head: tuple[Figure, ...]
@@ -54,6 +59,8 @@ class AthleteView:
     runs: tuple[RunSummary, ...] = ()
     people: tuple[Person, ...] = ()
     pain: bool = True
+    signs: tuple[ExerciseSigns, ...] = ()
+    changes: tuple[tuple[Figure, Figure], ...] = ()
 
     def side(self, exercise: str | None) -> Charted:
         """The chart of the sides in one exercise."""
@@ -103,6 +110,8 @@ def athlete_view(
         tuple(runs),
         tuple(people),
         pain,
+        exercise_signs(record),
+        last_changes(record),
     )
 
 
