@@ -10,7 +10,7 @@ from app.analysis.figures_of_one_test import figures_of_one_test
 from app.analysis.figures_trust import trust_figures
 from app.analysis.one_rep_max import TOO_MANY
 from app.analysis.reliability import UNKNOWN, trusts_of
-from app.analysis.symmetry import NO_ERROR_KNOWN, Symmetry, other_indices, symmetry
+from app.analysis.symmetry import NO_BOTH, NO_ERROR_KNOWN, Symmetry, other_indices, symmetry
 from app.analysis.tests_catalog import tried_tests
 from app.analysis.tests_kinds import FieldTest
 from app.analysis.tests_values import DayValue, day_values
@@ -22,6 +22,12 @@ DAYS_A_WEEK = 7
 NEITHER = "More of it is neither better nor worse."
 NO_TWO_SIDES = "There is no day on which both sides were tested."
 BOTH_NOUGHT = "Both sides are nought."
+NO_INDEX = "other side / reference side x 100; turned over where less is better"
+INDEX_OF = {
+    Side.LEFT: "index of the right side, reference left: right / left x 100; turned if less is better",
+    Side.RIGHT: "index of the left side, reference right: left / right x 100; turned if less is better",
+}
+"""The formula of the index by the reference side."""
 TRIES = "Common practice, no source."
 SEN = "Sen 1968, J Am Stat Assoc 63:1379-1389."
 MANN = "Mann 1945, Econometrica 13:245-259; ties as in Gilbert 1987."
@@ -102,31 +108,36 @@ def _sides(record: AthleteRecord, test: FieldTest, error: float | None) -> Itera
     left = {each.day: each.value for each in _in_range(record, test, Side.LEFT)}
     right = {each.day: each.value for each in _in_range(record, test, Side.RIGHT)}
     both = sorted(left.keys() & right.keys())
-    day = both[-1] if both else None
-    found = symmetry(
-        None if day is None else left[day],
-        None if day is None else right[day],
-        reference=record.reference,
-        more_is_better=bool(test.more_is_better),
-        mdc=error,
-    )
-    of = "" if day is None else day.isoformat()
-    inputs = _raw(found)
-    reference = "none" if record.reference is None else record.reference.value
-    index = Rule(
-        f"{test.name}: limb symmetry index",
-        "%",
-        "other side / reference side x 100; turned over where less is better",
-        GOKELER,
-    )
+    if both:
+        found = sides_on_a_day(record.reference, test, error, left[both[-1]], right[both[-1]])
+        yield from figures_of_sides(test, found, both[-1].isoformat())
+    else:
+        yield from figures_of_sides(test, sides_on_a_day(record.reference, test, error, None, None), "")
+
+
+def sides_on_a_day(
+    reference: Side | None, test: FieldTest, error: float | None, left: float | None, right: float | None
+) -> Symmetry:
+    """What counts of both sides' tries of a day, compared; `error` is its minimal detectable change."""
+    return symmetry(left, right, reference=reference, more_is_better=bool(test.more_is_better), mdc=error)
+
+
+def figures_of_sides(test: FieldTest, found: Symmetry, of: str) -> tuple[Figure, Figure]:
+    """The index, whose formula names the side and its reference, and the difference; `of` is the day."""
+    reference = "none" if found.reference is None else found.reference.value
+    formula = NO_INDEX if found.reference is None else INDEX_OF.get(found.reference, NO_INDEX)
+    index = Rule(f"{test.name}: limb symmetry index", "%", formula, GOKELER)
     difference = Rule(
         f"{test.name}: difference of the sides", "%", "(greater - smaller) / greater x 100", BISHOP
     )
-    why = NO_TWO_SIDES if day is None else found.reasons[0] if found.reasons else BOTH_NOUGHT
-    n = 0 if day is None else 2
-    yield index.figure(found.index, n, why, (("reference side", reference), *inputs), found.reasons, of)
-    why = NO_TWO_SIDES if day is None else BOTH_NOUGHT
-    yield difference.figure(found.difference, n, why, (*inputs, *_other(found)), found.reasons, of)
+    known = (found.left is not None) + (found.right is not None)
+    one_missing = NO_TWO_SIDES if not of else NO_BOTH if known < 2 else BOTH_NOUGHT
+    why = found.reasons[0] if found.reasons and known == 2 else one_missing
+    inputs = _raw(found)
+    return (
+        index.figure(found.index, known, why, (("reference side", reference), *inputs), found.reasons, of),
+        difference.figure(found.difference, known, one_missing, (*inputs, *_other(found)), found.reasons, of),
+    )
 
 
 def _raw(found: Symmetry) -> tuple[Input, ...]:

@@ -52,7 +52,8 @@ def _as_table(record: "AthleteRecord", figures: "tuple[Figure, ...]") -> str:
 
     rows = [HEAD, *(figure_row(figure) for figure in figures)]
     widths = [max(len(row[place]) for row in rows) for place in range(len(HEAD) - 1)]
-    lines = [f"{record.athlete}, from {record.first} to {record.last}", ""]
+    reference = "" if record.reference is None else f", reference side {record.reference.value}"
+    lines = [f"{record.athlete}, from {record.first} to {record.last}{reference}", ""]
     for row in rows:
         cells = [cell.ljust(width) for cell, width in zip(row, widths, strict=False)]
         lines.append("  ".join((*cells, row[-1])).rstrip())

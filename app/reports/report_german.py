@@ -205,6 +205,11 @@ FIGURES = {
     "Difference of the sides": "Unterschied der Seiten",
     "(greater - smaller) / greater x 100": "(größerer - kleinerer) / größerer Wert x 100",
     "Limb symmetry index": "Seitenindex",
+    "No index: nobody has said which side is the reference.": (
+        "Kein Index: Niemand hat gesagt, welche Seite die Bezugsseite ist."
+    ),
+    "Index of the right side, reference left.": "Index der rechten Seite, Bezugsseite links.",
+    "Index of the left side, reference right.": "Index der linken Seite, Bezugsseite rechts.",
     "other side / reference side x 100": "andere Seite / Bezugsseite x 100",
     "Error of the test": "Fehler des Tests",
     "1.96 x sqrt 2 x typical error of the repeated tries of all": (

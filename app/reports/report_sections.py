@@ -41,6 +41,11 @@ TERMS = (
     Rule("Error of the test", "1", "1.96 x sqrt 2 x typical error of the repeated tries of all", HOPKINS),
     Rule("Slope", "1", "median of the slopes of all pairs of days", SEN),
 )
+INDEX_TOLD = {
+    None: "No index: nobody has said which side is the reference.",
+    Side.LEFT: "Index of the right side, reference left.",
+    Side.RIGHT: "Index of the left side, reference right.",
+}
 EXPLAINED = (SESSIONS, REPS, TEMPO, WEEK, MONOTONY, STRAIN, CONTACTS, TENSION, VOLUME, PAIN, TOTAL, *TERMS)
 
 
@@ -95,7 +100,8 @@ def sides(found: Found, say: Words) -> tuple[Block, ...]:
         told = Lines((say("No test was done on both sides on one day."),))
         return Heading(say("Left and right")), told
     names = ("Test", "Left", "Right", "Difference", "Index, %", "Behind", "Against its error")
-    return Heading(say("Left and right")), *_cut(tuple(map(say, names)), rows, say)
+    index = say(INDEX_TOLD[found.record.reference])
+    return Heading(say("Left and right")), *_cut(tuple(map(say, names)), rows, say), Lines((index,))
 
 
 def progress(found: Found, say: Words) -> tuple[Block, ...]:

@@ -182,6 +182,23 @@ def test_without_a_reference_side_there_is_no_symmetry_index_but_the_raw_sides()
     assert "The error of this test is not known." in apart.unknown
 
 
+@pytest.mark.parametrize(
+    ("reference", "index", "told"),
+    [
+        (Side.RIGHT, 78, "index of the left side, reference right: left / right x 100"),
+        (Side.LEFT, 100 / 78 * 100, "index of the right side, reference left: right / left x 100"),
+    ],
+)
+def test_the_index_says_of_which_side_it_is_and_which_is_the_reference(
+    reference: Side, index: float, told: str
+) -> None:
+    looked = record(results=(result(78), result(100, side=Side.RIGHT)), reference=reference)
+    figure = found_in(looked, "Single hop for distance: limb symmetry index", "2026-11-16")
+    assert figure.value == pytest.approx(index)
+    assert figure.formula.startswith(told)
+    assert dict(figure.inputs)["reference side"] == reference.value
+
+
 def test_one_side_alone_is_compared_with_nothing() -> None:
     looked = record(results=(result(78),), reference=Side.LEFT)
     figure = found_in(looked, "Single hop for distance: limb symmetry index")
