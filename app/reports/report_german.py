@@ -92,6 +92,30 @@ WORDS = {
     "In short": "Kurz gesagt",
     "Adherence": "Ausführung",
     "Load": "Belastung",
+    "Signs to weigh": "Zeichen zum Abwägen",
+    "The signs to weigh found no room here; they are among the figures.": (
+        "Die Zeichen zum Abwägen fanden hier keinen Platz; sie stehen unter den Zahlen."
+    ),
+    "Exercise": "Übung",
+    "Day": "Tag",
+    "Load, kg": "Last, kg",
+    "Reps": "Wiederholungen",
+    "Asked for": "Vorgegeben",
+    "Two for two": "Zwei für zwei",
+    "Top of the range": "Oben im Bereich",
+    "yes": "ja",
+    "not yet": "noch nicht",
+    "below it": "darunter",
+    "Volume": "Volumen",
+    "AU": "AU",
+    "kg": "kg",
+    "{exercise}, {side}": "{exercise}, {side}",
+    "{what} in the last whole week: {this} after {before} {unit} ({percent}).": (
+        "{what} in der letzten ganzen Woche: {this} nach {before} {unit} ({percent})."
+    ),
+    "The practitioner decides, pain and technique first: these are signs and no advice.": (
+        "Die Fachperson entscheidet, Schmerz und Technik zuerst: Dies sind Zeichen und kein Rat."
+    ),
     "Pain and readiness": "Schmerz und Bereitschaft",
     "Left and right": "Links und rechts",
     "Tests": "Tests",
@@ -217,6 +241,18 @@ FIGURES = {
     ),
     "Slope": "Steigung",
     "median of the slopes of all pairs of days": "Median der Steigungen aller Paare von Tagen",
+    "last set at least 2 reps above the most asked for, two sessions running, one load; left out is 0": (
+        "letzter Satz mindestens 2 Wiederholungen über der größten Vorgabe, in zwei Einheiten nacheinander, "
+        "bei einer Last; ausgelassen ist 0"
+    ),
+    "every set of the last session at the most reps asked for, or above: double progression": (
+        "jeder Satz der letzten Einheit bei der größten vorgegebenen Wiederholungszahl oder darüber: "
+        "doppelte Steigerung"
+    ),
+    "NSCA, from memory. A sign, no advice.": "NSCA, aus dem Gedächtnis. Ein Zeichen, kein Rat.",
+    "Common practice, from memory. A sign, no advice.": (
+        "Übliche Praxis, aus dem Gedächtnis. Ein Zeichen, kein Rat."
+    ),
     "Common practice, no source.": "Übliche Praxis, ohne Quelle.",
     "Common practice, no source. A guideline, not a limit.": (
         "Übliche Praxis, ohne Quelle. Ein Anhalt, keine Grenze."

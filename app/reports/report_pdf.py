@@ -16,6 +16,7 @@ FORM = Path(__file__).with_name("report.typ")
 UNIVERSAL = "ua-1"
 """PDF/UA-1, ISO 14289-1, as the compiler names it."""
 _CONTROL = re.compile(r"[\x00-\x1f\x7f-\x9f]")
+_PAGES = re.compile(rb"/Type\s*/Pages\s*/Count\s+(\d+)")
 _NO_LETTER = "could not be displayed"
 LETTERS_MISSING = (
     "Some letters of the report are in none of the fonts here and stand as empty boxes. "
@@ -29,6 +30,11 @@ class Rendered:
 
     pdf: bytes
     notice: str | None
+
+    @property
+    def pages(self) -> int:
+        """How many pages it has, by the tree of pages, which typst writes uncompressed."""
+        return max(map(int, _PAGES.findall(self.pdf)), default=1)
 
 
 def render_report(content: ReportContent, fonts: Path) -> Rendered:

@@ -145,14 +145,15 @@ def notes(chosen: Iterable[Note], say: Words) -> tuple[Block, ...]:
     return (Heading(say("Notes")), Lines(tuple(told))) if told else ()
 
 
-def cautions(say: Words) -> tuple[Block, ...]:
-    """What is always to be kept in mind."""
-    return Heading(say("Keep in mind")), Lines(tuple(map(say, CAUTIONS)))
+def cautions(say: Words, more: Iterable[str] = ()) -> tuple[Block, ...]:
+    """What is always to be kept in mind, and `more` of this report."""
+    return Heading(say("Keep in mind")), Lines((*map(say, CAUTIONS), *more))
 
 
-def definitions(say: Words) -> tuple[Block, ...]:
-    """How each figure is made, and where that comes from."""
-    rows = tuple((say(rule.name), say(rule.formula), say.known(rule.source)) for rule in EXPLAINED)
+def definitions(say: Words, more: Iterable[Rule] = ()) -> tuple[Block, ...]:
+    """How each figure is made, and where that comes from; `more` are those that not every report has."""
+    rules = (*EXPLAINED, *more)
+    rows = tuple((say(rule.name), say(rule.formula), say.known(rule.source)) for rule in rules)
     head = say("Figure"), say("How it is made"), say("Source")
     return Heading(say("What the figures are")), Table(head, rows, text=True)
 

@@ -14,6 +14,8 @@ from app.reports.report_parts import ReportContent
 from app.reports.report_pdf import Rendered, render_report
 from app.reports.sheet_content import sheet_content
 
+MOST_PAGES = 3
+
 
 @dataclass(frozen=True, slots=True)
 class Report:
@@ -27,16 +29,20 @@ class Report:
 
 
 def made_report(wanted: Report, fonts: Path) -> Rendered:
-    """The PDF, in the fonts of a folder."""
-    return render_report(content_of(wanted), fonts)
+    """The PDF, in the fonts of a folder; what would go beyond three pages goes without its table of signs."""
+    rendered = render_report(content_of(wanted), fonts)
+    if wanted.sheet or rendered.pages <= MOST_PAGES:
+        return rendered
+    return render_report(content_of(wanted, room=False), fonts)
 
 
-def content_of(wanted: Report) -> ReportContent:
-    """What stands in it; a test's error is that of everybody's repeated tries."""
-    record = wanted.record
-    make = sheet_content if wanted.sheet else report_content
-    figures = athlete_figures(record)
-    return make(record, figures, wanted.made_on, notes=wanted.notes, language=wanted.language)
+def content_of(wanted: Report, *, room: bool = True) -> ReportContent:
+    """What stands in it, all of it or what has to; a test's error is that of everybody's repeated tries."""
+    figures = athlete_figures(wanted.record)
+    told = wanted.record, figures, wanted.made_on
+    if wanted.sheet:
+        return sheet_content(*told, notes=wanted.notes, language=wanted.language)
+    return report_content(*told, notes=wanted.notes, language=wanted.language, room=room)
 
 
 def notes_within(notes: Iterable[Note], record: AthleteRecord) -> tuple[Note, ...]:
