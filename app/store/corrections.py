@@ -84,6 +84,12 @@ class Corrections:
             found = corrections_about(connection, self._link.path, subject_id)
             return history(with_names(connection, found))
 
+    def corrected_ever(self, subject: Subject) -> frozenset[str]:
+        """The UUIDs of all things of a kind of which there are corrections, whether they hold or not."""
+        query = select(CorrectionRow.subject_id).where(CorrectionRow.subject == subject.value).distinct()
+        with self._link.reading() as connection:
+            return frozenset(connection.execute(query).scalars())
+
     def _history(self, connection: Connection, subject_id: str) -> History:
         return history(corrections_about(connection, self._link.path, subject_id))
 

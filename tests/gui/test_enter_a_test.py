@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
+from app.analysis.one_rep_max import TEMPO_WORK
 from app.domain.keeping import Result
 from app.domain.plan import Side
 from app.store.database import Database, open_database
@@ -18,6 +19,8 @@ from app.views.lettering import desk_scale, load_fonts
 from app.views.review.entry.correction import A_DAY, A_SIDE, CHOOSE, SAME, WHO_AND_WHY
 from app.views.review.entry.dialog import TestDialog
 from app.views.review.entry.entering import Entering
+from app.views.review.entry.form import NO_LIFT
+from app.views.review.entry.results import what_words
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
 
@@ -149,13 +152,19 @@ def test_a_video_says_what_its_frames_come_to_and_keeps_which_they_were(entry: E
     assert entry.told.startswith("Enter three frame numbers")
     form.rate.setText("120")
     form.tries.entries[0].setText("100 124 175")
-    assert entry.told.startswith("Try 1: 2.125. One frame more or less changes the contact time by 4.2 %.")
+    assert entry.told.startswith(
+        "Try 1: Flight over contact 2.12, height over contact 1.11 m/s. "
+        "One frame more or less changes the contact time by 4.2 %."
+    )
     assert "Under 240 frames a second" in entry.told
     form.note.setText("barefoot")
     form.keep.click()
-    (result,) = entry.results
-    assert (result.value, result.unit, result.side) == ("2.125", "1", Side.BOTH)
-    assert result.note == "barefoot Video at 120 frames a second, frames 100 124 175."
+    contact, flight = sorted(entry.results, key=lambda result: result.test)
+    assert (contact.test, contact.value, contact.unit) == ("drop_jump.contact", "200.0", "ms")
+    assert (flight.test, flight.value, flight.side) == ("drop_jump.flight", "425.0", Side.BOTH)
+    assert {result.note for result in entry.results} == {
+        "barefoot Video at 120 frames a second, frames 100 124 175."
+    }
 
 
 def test_a_video_too_coarse_for_contact_times_is_refused(entry: Entry) -> None:
@@ -240,3 +249,142 @@ def test_arrows_choose_while_the_search_has_the_keys(entry: Entry) -> None:
     entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Up)
     entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Up)
     assert entry.dialog.test.key == "single_hop"
+
+
+def fill(entry: Entry, *words: str) -> None:
+    """Type into the entries one after the other."""
+    for place, typed in enumerate(words):
+        entry.dialog.form.tries.entries[place].setText(typed)
+
+
+def test_a_set_to_the_last_rep_is_kept_with_its_lift_and_says_three_estimates(entry: Entry) -> None:
+    names = [
+        entry.dialog.test_list.model().index(row, 0).data() for row in range(len(entry.dialog.tests.rows))
+    ]
+    assert names.count("Set to the last rep") == 1
+    entry.dialog.choose("one_rep_max_brzycki")
+    fill(entry, "80 6")
+    assert entry.told == "Try 1: Estimated for one rep: Epley 96.0, Brzycki 92.9, Lombardi 95.7 kg."
+    entry.dialog.form.keep.click()
+    assert entry.told == NO_LIFT
+    assert entry.results == []
+    entry.dialog.form.lift.setText("  Front  squat ")
+    entry.dialog.form.keep.click()
+    assert [(r.test, r.value, r.unit) for r in sorted(entry.results, key=lambda r: r.test)] == [
+        ("rep_set.load:Front squat", "80", "kg"),
+        ("rep_set.reps:Front squat", "6", "reps"),
+    ]
+    assert entry.told == "Kept: Set to the last rep: Front squat, both sides at once, 26 Nov 2026: 80 6."
+
+
+def test_a_lift_that_differs_in_capitals_alone_is_the_known_one(entry: Entry) -> None:
+    for typed in ("Front squat", "front SQUAT"):
+        entry.dialog.choose("one_rep_max")
+        entry.dialog.form.lift.setText(typed)
+        fill(entry, "90")
+        entry.dialog.form.keep.click()
+    assert {result.test for result in entry.results} == {"one_rep_max:Front squat"}
+    assert sorted(result.attempt for result in entry.results) == [1, 2]
+
+
+def test_a_set_led_to_a_tempo_is_refused(entry: Entry) -> None:
+    entry.dialog.choose("one_rep_max_epley")
+    entry.dialog.form.lift.setText("Front squat")
+    fill(entry, "80 6")
+    entry.dialog.form.tempo.setChecked(True)
+    assert "tempo" in entry.told
+    entry.dialog.form.keep.click()
+    assert entry.results == []
+    assert entry.told == f"Try 1: {TEMPO_WORK}"
+
+
+def test_each_stance_has_its_entry_and_the_sum_alone_will_do(entry: Entry) -> None:
+    entry.dialog.choose("balance_errors")
+    entries = entry.dialog.form.tries.entries
+    assert entries[1].accessibleName() == "one leg, firm"
+    fill(entry, "0", "2", "1", "3", "6")
+    entry.dialog.form.keep.click()
+    assert entry.told == "Enter all six stances, or the sum alone."
+    entries[5].setText("-")
+    assert entry.told.startswith("Try 1: 22 errors")
+    entry.dialog.form.keep.click()
+    assert len(entry.results) == 6
+    assert entry.results[0].note == "Not held: heel to toe, foam."
+    entries[6].setText("21")
+    entry.dialog.form.keep.click()
+    assert [r.value for r in entry.results if r.test == "balance_errors"] == ["21"]
+    assert [r.attempt for r in entry.results if r.test == "balance_errors"] == [2]
+
+
+def test_ten_hops_say_the_best_five_once_all_are_there(entry: Entry) -> None:
+    entry.dialog.choose("ten_hops_flight")
+    fill(entry, *["200 450"] * 9)
+    assert entry.told.startswith("Try 1: Flight over contact 2.25")
+    entry.dialog.form.tries.entries[9].setText("260 450")
+    assert entry.told.splitlines()[-1] == "1 of 10 contacts last 250 ms or longer."
+
+
+def test_numbers_pasted_from_a_sheet_go_into_an_entry_each(entry: Entry) -> None:
+    entry.dialog.choose("triple_hop")
+    entries = entry.dialog.form.tries.entries
+    entries[0].setText("601\t598,5\t610")
+    assert [each.text() for each in entries[:3]] == ["601", "598,5", "610"]
+    entries[1].setText("1 2 3 4 5")
+    assert entries[1].text() == "1 2 3 4 5"
+
+
+def test_a_reach_goes_on_to_the_other_side_and_then_to_the_next_direction(entry: Entry) -> None:
+    entry.dialog.choose("limb_length")
+    for value in ("90", "91"):
+        fill(entry, value)
+        entry.dialog.form.keep.click()
+    entry.dialog.choose("reach_anterior")
+    form = entry.dialog.form
+    for left, right in ((68, 63), (96, 95), (94, 92)):
+        for value in (left, right):
+            fill(entry, str(value))
+            form.keep.click()
+        assert form.side.currentText() in ("left", "right")
+    kept = [(r.test, r.side.value) for r in entry.results if r.test.startswith("reach")]
+    assert sorted(kept) == sorted(
+        (test, side)
+        for test in ("reach_anterior", "reach_posteromedial", "reach_posterolateral")
+        for side in ("left", "right")
+    )
+    # (63 + 95 + 92) / (3 x 91) x 100 = 91.6 (worked from Plisky et al. 2006, secondary); 68 - 63 is above 4.
+    assert "Reach composite of the right side: 91.6 % of the limb length." in entry.told
+    assert "5.0 cm apart" in entry.told
+
+
+def test_a_correction_of_a_result_is_told_and_taken_back(entry: Entry) -> None:
+    entry.dialog.choose("single_hop")
+    entry.type("151", into=entry.dialog.form.tries.entries[2])
+    card = entry.dialog.results
+    card.table.selectRow(0)
+    assert not card.back.isEnabled()
+    assert correct(entry, "value", "152").startswith("Corrected.")
+    assert "Value 151 → 152, Ruben: read it wrongly" in card.past.text()
+    assert card.back.isEnabled()
+    card.back.click()
+    assert card.message.text() == WHO_AND_WHY
+    card.why.setText("it was right")
+    card.back.click()
+    assert card.message.text() == "Taken back."
+    assert entry.results[0].value == "151"
+    assert "152 → 151, Ruben: it was right" in card.past.text()
+    card.field.setCurrentIndex(card.field.findData("note"))
+    card.field.activated.emit(card.field.currentIndex())
+    assert not card.back.isEnabled()
+
+
+def test_a_part_of_a_try_is_corrected_within_its_own_bounds(entry: Entry) -> None:
+    entry.dialog.choose("one_rep_max_epley")
+    entry.dialog.form.lift.setText("Front squat")
+    fill(entry, "80 6")
+    entry.dialog.form.keep.click()
+    card = entry.dialog.results
+    row = next(row for row, held in enumerate(card.results.rows) if held.thing.unit == "reps")
+    assert what_words(card.results.rows[row].thing) == "Front squat, reps"
+    card.table.selectRow(row)
+    assert correct(entry, "value", "6.5") == "6.5 is counted in whole numbers."
+    assert correct(entry, "value", "7").startswith("Corrected.")

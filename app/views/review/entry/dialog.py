@@ -6,13 +6,12 @@ from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from app.analysis.tests_catalog import CATALOGUE
+from app.analysis.tests_catalog import CATALOGUE, field_test
 from app.analysis.tests_kinds import NO_UNIT, FieldTest
-from app.domain.corrected import Held
-from app.domain.keeping import Result
 from app.views.lettering import Weight
 from app.views.review.entry.correction import ResultsCard
-from app.views.review.entry.form import TestForm
+from app.views.review.entry.form import TestForm, entry_name
+from app.views.review.entry.reach import next_reach
 from app.views.review.entry.results import Known
 from app.views.theme import Look, palette
 from app.views.translation import tr
@@ -27,16 +26,18 @@ WIDE = 10_000
 class TestDialog(QDialog):
     """Lets tests of one athlete be entered and corrected. It keeps nothing itself.
 
-    `entered` carries an `Entered`; `corrected` a held result, a field, its new value, who and why.
+    `entered` carries an `Entered`; `corrected` a held result, a field, its new value, who and why;
+    `taken_back` a correction, who and why.
     """
 
     __test__ = False
     entered = Signal(object)
     corrected = Signal(object, str, object, str, str)
+    taken_back = Signal(object, str, str)
 
     def __init__(self, look: Look, athlete: str, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._results: tuple[Held[Result], ...] = ()
+        self._known = Known((), ())
         self.setWindowTitle(tr("Enter a test"))
         self.title = ElidedLabel(tr("Enter a test: {name}").format(name=athlete))
         self.search = QLineEdit()
@@ -62,15 +63,27 @@ class TestDialog(QDialog):
 
     def show_known(self, known: Known) -> None:
         """Show what is written down of this athlete."""
-        self._results = known.results
+        self._known = known
         self.form.show_devices(known.devices)
+        self.form.show_lifts(known.lifts)
         if self.test is not None:
-            self.results.show_results(self.test, self._results)
+            self.results.show_results(self.test, known)
 
     def choose(self, key: str) -> None:
         """Choose a test by its key; one that the search hides is looked for among all."""
         self.search.clear()
-        self._go_to([test.key for test in self.tests.rows].index(key))
+        entered = next(test for test in ENTERED if key == test.key or _same_parts(key, test))
+        self._go_to(self.tests.rows.index(entered))
+
+    def go_on(self) -> None:
+        """Make ready for what is measured next: the other side, then the next direction of a reach."""
+        following = next_reach(self.test.key) if self.test is not None else None
+        last_side = self.form.side.currentIndex() == self.form.side.count() - 1
+        if following is not None and last_side:
+            self.choose(following)
+            self.form.tries.go_to(0)
+        else:
+            self.form.go_on()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows choose a test while searching; Return in the search goes on to the tries."""
@@ -83,7 +96,7 @@ class TestDialog(QDialog):
 
     def _fill(self, _text: str = "") -> None:
         wanted = self.search.text().strip().casefold()
-        self.tests.set_rows([test for test in CATALOGUE if wanted in tr(test.name).casefold()])
+        self.tests.set_rows([test for test in ENTERED if wanted in entry_name(test).casefold()])
         if self.tests.rows:
             self._go_to(0)
 
@@ -94,7 +107,7 @@ class TestDialog(QDialog):
     def _show_test(self, *_changed: object) -> None:
         if self.test is not None:
             self.form.show_test(self.test)
-            self.results.show_results(self.test, self._results)
+            self.results.show_results(self.test, self._known)
 
     def _lay_out(self) -> None:
         self._choice.body.addWidget(self.search)
@@ -114,6 +127,7 @@ class TestDialog(QDialog):
         self.test_list.activated.connect(lambda: self.form.tries.go_to(0))
         self.form.entered.connect(self.entered)
         self.results.corrected.connect(self.corrected)
+        self.results.taken_back.connect(self.taken_back)
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
@@ -130,8 +144,28 @@ class TestDialog(QDialog):
         )
 
 
+def _same_parts(key: str, test: FieldTest) -> bool:
+    """Whether a test is made of the same numbers as another that cannot be entered otherwise."""
+    other = field_test(key)
+    return other is not None and not test.direct and bool(test.parts) and other.parts == test.parts
+
+
+def _entered() -> tuple[FieldTest, ...]:
+    """The tests that can be entered: of those made of the same numbers and of nothing else the first."""
+    parts = set()
+    found = []
+    for test in CATALOGUE:
+        if test.direct or test.parts not in parts:
+            found.append(test)
+        parts.add(test.parts)
+    return tuple(found)
+
+
+ENTERED = _entered()
+
+
 def _columns() -> tuple[Column[FieldTest], ...]:
     return (
-        Column(tr("Tests"), lambda test: tr(test.name), lambda test: tr(test.name), wide=True),
+        Column(tr("Tests"), entry_name, entry_name, wide=True),
         Column(tr("Unit"), lambda test: "" if test.unit == NO_UNIT else test.unit, lambda test: test.unit),
     )

@@ -11,9 +11,11 @@ from app.analysis.local_time import known_zone
 from app.analysis.tests_kinds import NO_UNIT
 from app.domain.correctable import Value
 from app.domain.corrected import Held
+from app.domain.corrections import Correction
 from app.domain.keeping import Result
 from app.views.review import words
-from app.views.review.entry.form import SIDES
+from app.views.review.entry.form import SIDES, entry_name
+from app.views.review.entry.reach import REACHES, reach_words
 from app.views.review.entry.results import Entered, Known, NewId, change_of, keep_entered, read_known
 from app.views.theme import Look
 from app.views.translation import message, tr
@@ -25,6 +27,7 @@ if TYPE_CHECKING:
 
 KEPT = message("Kept: {test}, {side}, {day}: {values}.")
 CORRECTED = message("Corrected. What was recorded stays beside it.")
+TAKEN_BACK = message("Taken back.")
 UNCHANGED = message("That value holds already.")
 
 
@@ -57,6 +60,7 @@ class Entering:
         dialog = self._dialog = TestDialog(look, athlete, today, parent)
         dialog.entered.connect(self._keep)
         dialog.corrected.connect(partial(self._correct, athlete))
+        dialog.taken_back.connect(partial(self._take_back, athlete))
         dialog.finished.connect(self._let_go)
         dialog.show_known(known)
         dialog.open()
@@ -70,8 +74,11 @@ class Entering:
     def _kept(self, entered: Entered, known: Known) -> None:
         if self._dialog is not None:
             self._dialog.show_known(known)
-            self._dialog.form.go_on()
-            self._dialog.form.say(kept_words(entered))
+            self._dialog.go_on()
+            told = [kept_words(entered)]
+            if entered.test.key in REACHES:
+                told += reach_words(known, entered.side)
+            self._dialog.form.say("\n".join(told))
         self._after()
 
     def _correct(
@@ -82,6 +89,15 @@ class Entering:
         def work(database: "Database") -> tuple[Known, str]:
             written = database.corrections.correct(change)
             return read_known(database, athlete), UNCHANGED if written is None else CORRECTED
+
+        self._keeper.ask(work, self._was_corrected)
+
+    def _take_back(self, athlete: str, correction: Correction, who: str, why: str) -> None:
+        at, zone = self._stamp()
+
+        def work(database: "Database") -> tuple[Known, str]:
+            written = database.corrections.undo(correction.id, who, why, at, zone)
+            return read_known(database, athlete), UNCHANGED if written is None else TAKEN_BACK
 
         self._keeper.ask(work, self._was_corrected)
 
@@ -100,10 +116,12 @@ class Entering:
 
 def kept_words(entered: Entered) -> str:
     """What was kept, so that a slip is seen at once."""
-    unit = "" if entered.test.unit == NO_UNIT else f" {entered.test.unit}"
+    units = {written.unit for tried in entered.tries for written in tried}
+    unit = f" {units.pop()}" if len(units) == 1 and units != {NO_UNIT} else ""
+    name = entry_name(entered.test)
     return tr(KEPT).format(
-        test=tr(entered.test.name),
+        test=f"{name}: {entered.test.lift}" if entered.test.lift else name,
         side=tr(SIDES[entered.side]),
         day=words.dated(entered.day),
-        values=f"{', '.join(entered.values)}{unit}",
+        values=", ".join(" ".join(written.value for written in tried) for tried in entered.tries) + unit,
     )

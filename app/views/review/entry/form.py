@@ -1,4 +1,4 @@
-"""The form in which tries at one test are typed: day, side, tries in a row, video or not, note, device."""
+"""The form in which tries at one test are typed: lift, day, side, tries, video or not, note, device."""
 
 from collections.abc import Sequence
 from datetime import date
@@ -6,26 +6,24 @@ from datetime import date
 from PySide6.QtCore import QDate, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QCompleter, QDateEdit, QFormLayout, QLabel, QLineEdit, QWidget
 
+from app.analysis.one_rep_max import TEMPO_WORK
 from app.analysis.tests_kinds import NO_UNIT, FieldTest
 from app.domain.keeping import Device
 from app.domain.plan import Side
 from app.views.review.entry.results import Entered
+from app.views.review.entry.telling import Said, told_of_hops
 from app.views.review.entry.tries import (
-    FRAMES_NOTE,
     LONGEST,
     NO_ENTRY,
-    THREE_FRAMES,
-    TWO_FRAMES,
-    VIDEO,
-    Frames,
-    Said,
+    NOT_HELD_NOTE,
     Try,
-    frames_a_second,
+    parts_try,
+    parts_words,
     plain,
     typed_try,
-    video_try,
 )
-from app.views.review.entry.tries_row import TriesRow
+from app.views.review.entry.tries_row import A_ROW, TriesRow
+from app.views.review.entry.video_tries import FRAMES_NOTE, VIDEO, frames_a_second, video_try
 from app.views.theme import Look
 from app.views.translation import message, tr, translated
 from app.views.widgets.card import Card
@@ -34,6 +32,20 @@ from app.views.widgets.plain import strong_button
 
 SIDES = {Side.LEFT: message("left"), Side.RIGHT: message("right"), Side.BOTH: message("both sides at once")}
 WALL = "yyyy-MM-dd"
+SET_NAME = message("Set to the last rep")
+"""What the estimated maxima are entered by: they are made of the same numbers."""
+NO_LIFT = message("Enter which lift it was.")
+ALL_STANCES = message("Enter all six stances, or the sum alone.")
+SUM_ALONE = message("or the sum alone")
+OF_STANCES = 3
+FEW_PARTS = 3
+"""A try of more numbers than these has an entry for each of them."""
+LONGEST_LIFT = 100
+
+
+def entry_name(test: FieldTest) -> str:
+    """What a test is called where it is entered."""
+    return tr(SET_NAME) if test.parts and test.by_lift else tr(test.plain_name)
 
 
 class TestForm(Card):
@@ -46,13 +58,16 @@ class TestForm(Card):
         super().__init__(tr("Tries"), "", parent)
         self._athlete = athlete
         self._test: FieldTest | None = None
+        self._lifts: tuple[str, ...] = ()
         self.day, self.side = QDateEdit(_qdate(today)), ChoiceBox(tr("Side"), 18, look)
         self.day.setDisplayFormat(WALL)
         self.day.setMaximumDate(_qdate(today))
         self.video = QCheckBox(tr("From frames of a video"))
-        self.rate, self.note, self.device = QLineEdit(), QLineEdit(), QLineEdit()
+        self.tempo = QCheckBox(tr("Led to a tempo"))
+        self.lift, self.rate, self.note, self.device = QLineEdit(), QLineEdit(), QLineEdit(), QLineEdit()
         for entry in (self.note, self.device):
             entry.setMaxLength(LONGEST)
+        self.lift.setMaxLength(LONGEST_LIFT)
         self.tries = TriesRow()
         self.message = QLabel()
         self.message.setWordWrap(True)
@@ -61,7 +76,9 @@ class TestForm(Card):
         self.keep.setShortcut("Ctrl+Return")
         self._lay_out()
         self.video.toggled.connect(self._turn_to_video)
+        self.tempo.toggled.connect(self._weigh)
         self.rate.textChanged.connect(self._weigh)
+        self.lift.returnPressed.connect(lambda: self.tries.go_to(0))
         self.tries.changed.connect(self._weigh)
         self.tries.done.connect(self._enter)
         self.set_look(look)
@@ -69,7 +86,7 @@ class TestForm(Card):
     def show_test(self, test: FieldTest) -> None:
         """Let tries at a test be typed."""
         self._test = test
-        self.heading.say(tr(test.name))
+        self.heading.say(entry_name(test))
         self.set_aside(tr(test.standing))
         self.side.clear()
         sides = (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,)
@@ -78,11 +95,21 @@ class TestForm(Card):
         self.side.setEnabled(test.by_side)
         self.video.setVisible(test.key in VIDEO)
         self.video.setChecked(False)
+        self.tempo.setChecked(False)
+        self.tempo.setVisible(test.by_lift and bool(test.parts))
+        self._form.setRowVisible(self.lift, test.by_lift)
         self._turn_to_video()
 
     def show_devices(self, devices: Sequence[Device]) -> None:
         """Offer the names of instruments that are known."""
         self.device.setCompleter(QCompleter([each.name for each in devices], self.device))
+
+    def show_lifts(self, lifts: Sequence[str]) -> None:
+        """Offer the lifts that are known; one that differs in capitals alone is the known one."""
+        self._lifts = tuple(lifts)
+        completer = QCompleter(list(lifts), self.lift)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.lift.setCompleter(completer)
 
     def go_on(self) -> None:
         """Make ready for the next: the other side where there is one."""
@@ -99,7 +126,8 @@ class TestForm(Card):
         """Take colours and letters."""
         super().set_look(look)
         body = look.font(look.sizes.body)
-        for part in (self.day, self.video, self.rate, self.note, self.device, *self._captions):
+        boxes = (self.day, self.video, self.tempo, self.lift, self.rate, self.note, self.device)
+        for part in (*boxes, *self._captions):
             part.setFont(body)
         self.message.setFont(look.font(look.sizes.body))
         self.side.set_look(look)
@@ -108,6 +136,7 @@ class TestForm(Card):
     def _lay_out(self) -> None:
         self._form = QFormLayout()
         told = (
+            (tr("Lift"), self.lift),
             (tr("Day"), self.day),
             (tr("Side"), self.side),
             (tr("Frames a second"), self.rate),
@@ -120,10 +149,15 @@ class TestForm(Card):
             caption.setBuddy(entry)
             entry.setAccessibleName(words)
             self._form.addRow(caption, entry)
-        self._form.insertRow(2, self.video)
+        self._form.insertRow(3, self.video)
+        self._form.insertRow(3, self.tempo)
         self.body.addLayout(self._form)
         self.body.addWidget(self.message, 1)
         self.body.addWidget(self.keep, 0, Qt.AlignmentFlag.AlignRight)
+
+    @property
+    def _by_stance(self) -> bool:
+        return self._test is not None and len(self._test.parts) > FEW_PARTS
 
     def _turn_to_video(self, _on: bool = False) -> None:
         self._form.setRowVisible(self.rate, self.video.isChecked())
@@ -132,38 +166,77 @@ class TestForm(Card):
 
     def _offer(self) -> None:
         test = self._test
-        if test is not None:
-            hint = tr("frames") if self.video.isChecked() else "" if test.unit == NO_UNIT else test.unit
-            self.tries.offer(test.tries, hint)
+        if test is None:
+            return
+        if self._by_stance:
+            captions = [*(tr(part.name) for part in test.parts), tr(SUM_ALONE)]
+            self.tries.offer(len(captions), "", captions, across=OF_STANCES)
+            return
+        hint = tr("frames") if self.video.isChecked() else _unit_hint(test)
+        single = not test.parts and not self.video.isChecked()
+        across = A_ROW if single else OF_STANCES
+        self.tries.offer(test.tries, hint, across=across, single=single)
 
     def _tried(self, typed: str) -> Try:
         assert self._test is not None  # noqa: S101 - told by the callers
+        if self.tempo.isChecked():
+            return Try(problem=Said(TEMPO_WORK))
         if self.video.isChecked():
             return video_try(self._test, typed, frames_a_second(self.rate.text()))
         return typed_try(self._test, typed)
 
-    def _weigh(self) -> None:
-        """While a video is read, say at once what comes out of the frames and how coarse it is."""
-        if self._test is None or not self.video.isChecked():
-            self.say("")
+    def _found(self) -> list[tuple[int, Try]]:
+        """The tries typed with their places; of stances, which have an entry each, the one that they make."""
+        assert self._test is not None  # noqa: S101 - told by the callers
+        typed = self.tries.typed
+        if not self._by_stance:
+            return [(place, self._tried(words)) for place, words in typed]
+        stances, alone = (
+            typed[: len(self._test.parts)],
+            [word for place, word in typed if place == len(self._test.parts)],
+        )
+        if alone and len(typed) == 1:
+            return [(len(self._test.parts), typed_try(self._test, alone[0]))]
+        if len(stances) < len(self._test.parts) or alone:
+            told = Said(ALL_STANCES)
+            return [(typed[-1][0], Try(problem=told))] if typed else []
+        return [(0, parts_try(self._test, [word for _, word in stances]))]
+
+    def _weigh(self, *_changed: object) -> None:
+        """Say at once what comes out of the numbers typed, and how coarse a video is."""
+        test = self._test
+        if test is None:
             return
-        lines = [] if self.tries.typed else [tr(Said(_hint(self._test)).text)]
-        for place, typed in self.tries.typed:
-            found = self._tried(typed)
-            if found.value is None:
+        lines = [] if self.tries.typed else _wanted(test, video=self.video.isChecked())
+        if self.tempo.isChecked():
+            lines.append(tr(TEMPO_WORK))
+        hops = []
+        for place, found in self._found() if self.tries.typed else ():
+            if found.problem is not None or not (found.aside or test.parts):
                 continue
-            told = tr("Try {n}: {value}").format(n=place + 1, value=_with_unit(found.value, self._test))
-            lines.append(" ".join([told + ".", *map(_words, found.aside)]))
+            asides = [_words(each) for each in found.aside]
+            alone = found.value is not None and not (test.parts and asides)
+            value = [f"{_with_unit(found.value or '', test)}."] if alone else []
+            lines.append(tr("Try {n}: {value}").format(n=place + 1, value=" ".join([*value, *asides])))
+            hops.append([float(each.value) for each in found.written])
+        if (
+            test.key.startswith("ten_hops")
+            and len(hops) == test.tries
+            and all(len(each) > 1 for each in hops)
+        ):
+            lines = [*map(_words, told_of_hops(hops))]
         self.say("\n".join(lines))
 
     def _enter(self) -> None:
-        if self._test is None:
+        test = self._lifted()
+        if test is None:
             return
-        typed = self.tries.typed
-        if not typed:
+        if not self.tries.typed:
             self._refuse(0, Said(NO_ENTRY))
             return
-        found = [(place, self._tried(words)) for place, words in typed]
+        self._test, plain_test = test, self._test
+        found = self._found()
+        self._test = plain_test
         for place, each in found:
             if each.problem is not None:
                 self._refuse(place, each.problem)
@@ -171,18 +244,31 @@ class TestForm(Card):
         self.entered.emit(
             Entered(
                 self._athlete,
-                self._test,
+                test,
                 date.fromisoformat(self.day.date().toString(WALL)),
                 Side(self.side.currentData()),
-                tuple(each.value or "" for _, each in found),
+                tuple(each.written for _, each in found),
                 tuple(self._noted(each) for _, each in found),
                 plain(self.device.text()),
             )
         )
 
+    def _lifted(self) -> FieldTest | None:
+        """The test, with its lift where it is done with one; None where that is not said yet."""
+        test = self._test
+        if test is None or not test.by_lift:
+            return test
+        typed = " ".join(plain(self.lift.text()).replace(":", " ").split())
+        if not typed:
+            self.say(tr(NO_LIFT))
+            self.lift.setFocus()
+            return None
+        known = {lift.casefold(): lift for lift in self._lifts}
+        return test.with_lift(known.get(typed.casefold(), typed))
+
     def _refuse(self, place: int, problem: Said) -> None:
-        told = tr("Try {n}: {problem}").format(n=place + 1, problem=_words(problem))
-        self.say(told)
+        told = _words(problem)
+        self.say(told if self._by_stance else tr("Try {n}: {problem}").format(n=place + 1, problem=told))
         self.tries.go_to(place)
 
     def _noted(self, tried: Try) -> str | None:
@@ -190,15 +276,28 @@ class TestForm(Card):
         parts = [plain(self.note.text())]
         if tried.frames:
             parts.append(tr(FRAMES_NOTE).format(fps=self.rate.text().strip(), frames=tried.frames))
+        if tried.remark:
+            parts.append(tr("Not held: {stances}.").format(stances=tried.remark))
         return " ".join(filter(None, parts)) or None
+
+
+def _wanted(test: FieldTest, *, video: bool) -> list[str]:
+    """What is to be typed, where it is more than a number."""
+    if video:
+        return [tr(VIDEO[test.key].value)]
+    if len(test.parts) > FEW_PARTS:
+        return [tr(NOT_HELD_NOTE)]
+    return []
+
+
+def _unit_hint(test: FieldTest) -> str:
+    if test.parts:
+        return parts_words(test)
+    return "" if test.unit == NO_UNIT else test.unit
 
 
 def _words(said: Said) -> str:
     return tr(said.text).format(**said.values)
-
-
-def _hint(test: FieldTest) -> str:
-    return TWO_FRAMES if VIDEO[test.key] is Frames.FLIGHT else THREE_FRAMES
 
 
 def _with_unit(value: str, test: FieldTest) -> str:

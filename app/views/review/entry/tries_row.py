@@ -1,5 +1,6 @@
-"""The tries of a test in a row, one entry each: Return goes on to the next, and from the last to `done`."""
+"""The tries of a test, one entry each: Return goes on to the next, and from the last to `done`."""
 
+from collections.abc import Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
@@ -12,7 +13,11 @@ MOST, A_ROW = 10, 5
 
 
 class TriesRow(QWidget):
-    """So many entries, five in a row. `done` is told after Return in the last, `changed` at every letter."""
+    """So many entries, some in a row. `done` is told after Return in the last, `changed` at every letter.
+
+    Several numbers put into one entry at once, as from a sheet, go on into the entries after it where each
+    takes a single number.
+    """
 
     done = Signal()
     changed = Signal()
@@ -20,17 +25,16 @@ class TriesRow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.entries = [QLineEdit() for _ in range(MOST)]
-        self._captions = [QLabel(tr("Try {n}").format(n=number + 1)) for number in range(MOST)]
+        self._captions = [QLabel() for _ in range(MOST)]
+        self._single = True
+        self._spreading = False
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
             caption.setBuddy(entry)
-            entry.setAccessibleName(caption.text())
-            row, column = divmod(number, A_ROW)
-            self._grid.addWidget(caption, 2 * row, column)
-            self._grid.addWidget(entry, 2 * row + 1, column)
+            entry.setMaxLength(200)
             entry.returnPressed.connect(partial(self._next, number))
-            entry.textChanged.connect(self.changed)
+            entry.textChanged.connect(partial(self._changed, number))
         self.setFocusProxy(self.entries[0])
 
     @property
@@ -43,13 +47,26 @@ class TriesRow(QWidget):
             if not entry.isHidden() and entry.text().strip()
         )
 
-    def offer(self, count: int, hint: str) -> None:
-        """Offer so many empty entries, with a hint in each."""
+    def offer(
+        self, count: int, hint: str, captions: Sequence[str] = (), *, across: int = A_ROW, single: bool = True
+    ) -> None:
+        """Offer so many empty entries with a hint in each, `across` in a row, called as `captions` say.
+
+        `single` says that each takes one number.
+        """
+        self._single = single
+        named = captions or [tr("Try {n}").format(n=number + 1) for number in range(MOST)]
         for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
             entry.clear()
             entry.setPlaceholderText(hint)
+            shown = number < count
+            caption.setText(named[number] if number < len(named) else "")
+            entry.setAccessibleName(caption.text())
+            row, column = divmod(number, across)
+            self._grid.addWidget(caption, 2 * row, column)
+            self._grid.addWidget(entry, 2 * row + 1, column)
             for part in (entry, caption):
-                part.setVisible(number < count)
+                part.setVisible(shown)
 
     def go_to(self, place: int) -> None:
         """Let an entry be typed over."""
@@ -62,6 +79,24 @@ class TriesRow(QWidget):
             entry.setFont(look.font(look.sizes.body))
             caption.setFont(look.font(look.sizes.small))
         self._grid.setHorizontalSpacing(look.sizes.body // 2)
+
+    def _changed(self, place: int, text: str) -> None:
+        if self._spreading:
+            return
+        pieces = text.split()
+        if self._single and len(pieces) > 1:
+            self._spread(place, pieces)
+        self.changed.emit()
+
+    def _spread(self, place: int, pieces: Sequence[str]) -> None:
+        room = [number for number in range(place, MOST) if not self.entries[number].isHidden()]
+        if len(pieces) > len(room):
+            return
+        self._spreading = True
+        for number, piece in zip(room, pieces, strict=False):
+            self.entries[number].setText(piece)
+        self._spreading = False
+        self.go_to(room[len(pieces) - 1])
 
     def _next(self, place: int) -> None:
         if place + 1 < MOST and not self.entries[place + 1].isHidden() and self.entries[place].text().strip():
