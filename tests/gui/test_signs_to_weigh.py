@@ -44,6 +44,20 @@ def test_a_click_on_a_row_says_why(rooms: list[Room]) -> None:
         assert told in why.text()
 
 
+def test_the_card_stays_in_sight_when_the_answer_takes_its_room(rooms: list[Room]) -> None:
+    card = card_of(rooms[0], "Hugo")
+    board = rooms[0].widget.athlete.board
+    QTest.mouseClick(card.changes[0], Qt.MouseButton.LeftButton)
+    for _ in range(3):
+        QApplication.processEvents()
+    assert abs(card.y() - board.verticalScrollBar().value()) <= 1
+    rooms[0].press(Qt.Key.Key_Escape)
+    for _ in range(3):
+        QApplication.processEvents()
+    assert not rooms[0].widget.why.isVisible()
+    assert card.visibleRegion().boundingRect().height() > card.height() // 2
+
+
 def test_return_says_why_of_the_chosen_row(rooms: list[Room]) -> None:
     card = card_of(rooms[0], "Hugo")
     card.table.setFocus()
