@@ -340,9 +340,9 @@ def test_a_reach_goes_on_to_the_other_side_and_then_to_the_next_direction(entry:
         entry.dialog.form.keep.click()
     entry.dialog.choose("reach_anterior")
     form = entry.dialog.form
-    for left, right in ((68, 63), (96, 95), (94, 92)):
+    for left, right in (("68", "63"), ("96", "95"), ("94", "92")):
         for value in (left, right):
-            fill(entry, str(value))
+            fill(entry, value)
             form.keep.click()
         assert form.side.currentText() in ("left", "right")
     kept = [(r.test, r.side.value) for r in entry.results if r.test.startswith("reach")]

@@ -18,6 +18,7 @@ from app.views.translation import message, tr
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.outlines import outline_fields
 from app.views.widgets.plain import strong_button
 from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
@@ -188,6 +189,7 @@ class CorrectDialog(QDialog):
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
+        outline_fields(self, look.scheme)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         self.subtitle.setFont(look.font(sizes.body))

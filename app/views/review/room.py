@@ -21,6 +21,7 @@ from app.views.review.squad.page import SquadPage
 from app.views.review.why_panel import WhyPanel
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
+from app.views.widgets.outlines import outline_fields
 from app.views.widgets.plain import quiet_button
 
 BACK_TO_START = message("← Start  (Esc)")
@@ -183,6 +184,7 @@ class ReviewRoom(QWidget):
         """Take colours and letters."""
         self._look = look
         self.setPalette(palette(look.scheme))
+        outline_fields(self, look.scheme)
         for page in (self.squad, self.athlete, self.run, self.why):
             page.set_look(look)
 

@@ -1,9 +1,10 @@
 """The dialog for tests: which test, its tries, and the results that are there already."""
 
 from datetime import date
+from functools import partial
 
 from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.analysis.tests_catalog import CATALOGUE, field_test
@@ -15,8 +16,11 @@ from app.views.review.entry.reach import next_reach
 from app.views.review.entry.results import Known
 from app.views.theme import Look, palette
 from app.views.translation import tr
+from app.views.widgets.bars import quieten_bars
 from app.views.widgets.card import Card
 from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.outlines import outline_fields
+from app.views.widgets.plain import scrolling
 from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 
@@ -86,13 +90,13 @@ class TestDialog(QDialog):
             self.form.go_on()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows choose a test while searching; Return in the search goes on to the tries."""
-        if self.search.hasFocus() and event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
-            step = 1 if event.key() == Qt.Key.Key_Down else -1
-            row = self.test_list.currentIndex().row() + step
-            self._go_to(min(max(row, 0), len(self.tests.rows) - 1))
-        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        """Return closes nothing: it keeps what was typed, or goes on."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             super().keyPressEvent(event)
+
+    def _step(self, by: int) -> None:
+        row = self.test_list.currentIndex().row() + by
+        self._go_to(min(max(row, 0), len(self.tests.rows) - 1))
 
     def _fill(self, _text: str = "") -> None:
         wanted = self.search.text().strip().casefold()
@@ -115,13 +119,22 @@ class TestDialog(QDialog):
         above = QHBoxLayout()
         above.addWidget(self._choice, 4)
         above.addWidget(self.form, 6)
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(above, 6)
+        column.addWidget(self.results, 4)
         frame = QVBoxLayout(self)
         frame.addWidget(self.title)
-        frame.addLayout(above, 6)
-        frame.addWidget(self.results, 4)
+        self._scroll = scrolling(inside, tr("Tests and their results"))
+        frame.addWidget(self._scroll, 1)
 
     def _connect(self) -> None:
         self.search.textChanged.connect(self._fill)
+        for key, by in ((Qt.Key.Key_Up, -1), (Qt.Key.Key_Down, 1)):
+            arrow = QShortcut(QKeySequence(key), self.search)
+            arrow.setContext(Qt.ShortcutContext.WidgetShortcut)
+            arrow.activated.connect(partial(self._step, by))
         self.search.returnPressed.connect(lambda: self.form.tries.go_to(0))
         self.test_list.selectionModel().currentRowChanged.connect(self._show_test)
         self.test_list.activated.connect(lambda: self.form.tries.go_to(0))
@@ -131,6 +144,8 @@ class TestDialog(QDialog):
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
+        outline_fields(self, look.scheme)
+        quieten_bars(self._scroll, look)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         self.search.setFont(look.font(sizes.body))

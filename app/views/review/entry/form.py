@@ -4,7 +4,16 @@ from collections.abc import Sequence
 from datetime import date
 
 from PySide6.QtCore import QDate, Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QCompleter, QDateEdit, QFormLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QCompleter,
+    QDateEdit,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QWidget,
+)
 
 from app.analysis.one_rep_max import TEMPO_WORK
 from app.analysis.tests_kinds import NO_UNIT, FieldTest
@@ -152,8 +161,10 @@ class TestForm(Card):
         self._form.insertRow(3, self.video)
         self._form.insertRow(3, self.tempo)
         self.body.addLayout(self._form)
-        self.body.addWidget(self.message, 1)
-        self.body.addWidget(self.keep, 0, Qt.AlignmentFlag.AlignRight)
+        below = QHBoxLayout()
+        below.addWidget(self.message, 1)
+        below.addWidget(self.keep, 0, Qt.AlignmentFlag.AlignBottom)
+        self.body.addLayout(below, 1)
 
     @property
     def _by_stance(self) -> bool:
@@ -174,7 +185,7 @@ class TestForm(Card):
             return
         hint = tr("frames") if self.video.isChecked() else _unit_hint(test)
         single = not test.parts and not self.video.isChecked()
-        across = A_ROW if single else OF_STANCES
+        across = A_ROW if single or test.tries > A_ROW else OF_STANCES
         self.tries.offer(test.tries, hint, across=across, single=single)
 
     def _tried(self, typed: str) -> Try:

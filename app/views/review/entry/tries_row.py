@@ -33,6 +33,7 @@ class TriesRow(QWidget):
         for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
             caption.setBuddy(entry)
             entry.setMaxLength(200)
+            self._place(number, A_ROW)
             entry.returnPressed.connect(partial(self._next, number))
             entry.textChanged.connect(partial(self._changed, number))
         self.setFocusProxy(self.entries[0])
@@ -62,9 +63,7 @@ class TriesRow(QWidget):
             shown = number < count
             caption.setText(named[number] if number < len(named) else "")
             entry.setAccessibleName(caption.text())
-            row, column = divmod(number, across)
-            self._grid.addWidget(caption, 2 * row, column)
-            self._grid.addWidget(entry, 2 * row + 1, column)
+            self._place(number, across)
             for part in (entry, caption):
                 part.setVisible(shown)
 
@@ -79,6 +78,11 @@ class TriesRow(QWidget):
             entry.setFont(look.font(look.sizes.body))
             caption.setFont(look.font(look.sizes.small))
         self._grid.setHorizontalSpacing(look.sizes.body // 2)
+
+    def _place(self, number: int, across: int) -> None:
+        row, column = divmod(number, across)
+        self._grid.addWidget(self._captions[number], 2 * row, column)
+        self._grid.addWidget(self.entries[number], 2 * row + 1, column)
 
     def _changed(self, place: int, text: str) -> None:
         if self._spreading:

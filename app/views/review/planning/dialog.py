@@ -34,6 +34,7 @@ from app.views.translation import message, tr
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
+from app.views.widgets.outlines import outline_fields
 from app.views.widgets.plain import strong_button
 from app.views.widgets.word_button import WordButton
 
@@ -274,6 +275,7 @@ class PlanDialog(QDialog):
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
+        outline_fields(self, look.scheme)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         for card in (self._month, self._day, self._new):
