@@ -14,7 +14,7 @@ from app.domain.reviewed import AthleteRecord
 
 NOT_IN_FULL = "One of the two weeks is not known in full."
 NONE_BEFORE = "There was none of it in the week before."
-WEEK_BEFORE, THIS_WEEK, BEYOND = "week before", "this week", "above 10 %"
+WEEK_BEFORE, THIS_WEEK, ABOVE_A_TENTH = "week before", "this week", "above 10 %"
 WEEK_LONG = timedelta(days=7)
 _FORMULA = "this week - the week before; only between weeks known in full"
 _IN_PERCENT = "(this week - the week before) / the week before x 100"
@@ -112,5 +112,7 @@ def _changes(before: _Week, this: _Week, monday: date) -> Iterator[tuple[Figure,
         reason = NOT_IN_FULL if change.absolute is None else NONE_BEFORE
         yield (
             each.absolute.figure(change.absolute, known, NOT_IN_FULL, inputs, unknown, of),
-            each.percent.figure(change.percent, known, reason, (*inputs, (BEYOND, beyond)), unknown, of),
+            each.percent.figure(
+                change.percent, known, reason, (*inputs, (ABOVE_A_TENTH, beyond)), unknown, of
+            ),
         )

@@ -1,7 +1,7 @@
 """The signs of progression in a report: a short table, the change of the last week, and no advice."""
 
 from app.analysis.figure import Figure
-from app.analysis.figures_changes import last_changes
+from app.analysis.figures_changes import THIS_WEEK, WEEK_BEFORE, last_changes
 from app.analysis.figures_progression import (
     DOUBLE,
     TWO_FOR_TWO,
@@ -85,8 +85,8 @@ def _change(what: str, change: Figure, percent: Figure, say: Words) -> str:
     return say(
         "{what} in the last whole week: {this} after {before} {unit} ({percent}).",
         what=say(what),
-        this=_whole(given["this week"], say),
-        before=_whole(given["week before"], say),
+        this=_whole(given[THIS_WEEK], say),
+        before=_whole(given[WEEK_BEFORE], say),
         unit=say(change.unit),
         percent=share,
     )

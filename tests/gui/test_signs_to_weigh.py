@@ -9,7 +9,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from app.views.review.athlete.progression_card import CAUTION, CAUTION_SHOWN, NO_WEEKS, ProgressionCard
+from app.views.review.athlete.progression_card import CAUTION, CAUTION_SHOWN, ProgressionCard
+from app.views.review.athlete.progression_words import NO_WEEKS
 from tests.exercised import season_of_sets
 from tests.reviewing import Room
 from tests.squads import TODAY, nothing, season
@@ -58,11 +59,12 @@ def test_the_card_stays_in_sight_when_the_answer_takes_its_room(rooms: list[Room
     assert card.visibleRegion().boundingRect().height() > card.height() // 2
 
 
-def test_return_says_why_of_the_chosen_row(rooms: list[Room]) -> None:
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_W])
+def test_a_key_says_why_of_the_chosen_row(rooms: list[Room], key: Qt.Key) -> None:
     card = card_of(rooms[0], "Hugo")
     card.table.setFocus()
     card.table.selectRow(1)
-    QTest.keyClick(card.table, Qt.Key.Key_Return)
+    QTest.keyClick(card.table, key)
     assert rooms[0].widget.why.heading.text() == "External rotation in side lying, right"
 
 

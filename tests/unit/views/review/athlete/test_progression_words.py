@@ -10,7 +10,7 @@ from app.analysis.figures_progression import exercise_signs
 from app.domain.dose import DoseKind
 from app.domain.plan import Side
 from app.domain.reviewed import ExerciseDone
-from app.views.review.athlete.progression_card import change_words, sign_columns
+from app.views.review.athlete.progression_words import change_words, sign_columns
 from app.views.review.athlete.view import athlete_view
 from tests.exercised import exercise_done
 from tests.reviewed import MONDAY, record, session, totals
