@@ -19,6 +19,8 @@ from app.domain.reviewed import AthleteRecord
 MS = 1_000
 REACHES = ("reach_anterior", "reach_posteromedial", "reach_posterolateral")
 LIMB = "limb_length"
+REACH_LABELS = ("reach forwards, cm", "reach backwards and inwards, cm", "reach backwards and outwards, cm")
+LIMB_LABEL = "limb length, cm"
 REACH_MISSING = "A reach or the limb length is missing."
 NO_JUMP = "No jump was counted."
 NO_ANTERIOR = "The reach forwards of one side is missing."
@@ -82,7 +84,7 @@ def _composite(record: AthleteRecord, side: Side) -> Figure:
     limb_test = field_test(LIMB)
     lengths = [each.value for each in day_values(record.results, limb_test, side)] if limb_test else []
     limb = fmean(lengths) if lengths else None
-    inputs: tuple[Input, ...] = (*zip(REACHES, reaches, strict=True), (LIMB, limb))
+    inputs: tuple[Input, ...] = (*zip(REACH_LABELS, reaches, strict=True), (LIMB_LABEL, limb))
     unknown = tuple(label for label, value in inputs if value is None)
     known = [each for each in reaches if each is not None]
     value = None

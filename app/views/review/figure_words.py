@@ -11,6 +11,7 @@ from app.analysis.figures_progression import OF_SIDE, YES_OR_NO
 from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
 from app.analysis.reason_figures import PAINFUL_RULES
 from app.views.review import words
+from app.views.review.figure_names import name_words, part_words, unit_words
 from app.views.translation import pointed, tr
 
 SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
@@ -18,8 +19,7 @@ SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 RATED = frozenset({"0-10", "4-28"})
 PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name}) | PAINFUL_RULES
 """Figures that tell of pain, which presentation hides."""
-WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "errors", "AU a day"})
-NO_UNIT = "1"
+WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "AU a day"})
 
 
 def value_words(figure: Figure) -> str:
@@ -34,7 +34,7 @@ def value_words(figure: Figure) -> str:
         told = tr("{value} of 10") if figure.unit == "0-10" else tr("{value} (4 to 28)")
         return told.format(value=words.whole(figure.value))
     number = words.whole(figure.value) if figure.unit in WHOLE_UNITS else number_words(figure.value)
-    return number if figure.unit == NO_UNIT else f"{number}{words.THIN}{figure.unit}"
+    return words.THIN.join(filter(None, (number, unit_words(figure.unit))))
 
 
 def bounds_words(figure: Figure) -> str:
@@ -76,7 +76,7 @@ def of_words(figure: Figure) -> str:
 def _part(of: str) -> str:
     """The stage, exercise or side that a figure is of, or an exercise and a side."""
     name, sided, side = of.partition(": ")[2].rpartition(OF_SIDE)
-    return tr("{exercise}, {side}").format(exercise=name, side=tr(side)) if sided else side
+    return tr("{exercise}, {side}").format(exercise=name, side=tr(side)) if sided else part_words(of)
 
 
 def short_of_words(figure: Figure) -> str:
@@ -106,7 +106,7 @@ def _said(value: str) -> str:
 
 def title_words(figure: Figure) -> str:
     """The name, and what it is of."""
-    return words.DOT.join(filter(None, (tr(figure.name), of_words(figure))))
+    return words.DOT.join(filter(None, (name_words(figure.name), of_words(figure))))
 
 
 def as_text(figure: Figure) -> str:

@@ -7,7 +7,7 @@ from datetime import date
 from app.analysis.figure import Figure
 from app.analysis.figures_tests import figures_of_tests
 from app.analysis.tests_catalog import tried_tests
-from app.analysis.tests_kinds import NO_UNIT, FieldTest
+from app.analysis.tests_kinds import FieldTest
 from app.analysis.tests_values import DayValue, day_values
 from app.analysis.trend import trend
 from app.domain.plan import Side
@@ -17,6 +17,7 @@ from app.views.charts.scales import span_ticks
 from app.views.review import words
 from app.views.review.athlete.charted import Charted, each_tick, spoken
 from app.views.review.athlete.side_chart import weeks_from
+from app.views.review.figure_names import called_words, unit_words
 from app.views.review.figure_words import number_words, weekday_words
 from app.views.translation import message, tr
 
@@ -56,11 +57,11 @@ def result_chart(record: AthleteRecord, test: FieldTest | None, errors: Mapping[
     known = [value for each in series for value in each.values if value is not None]
     reach = [*known, *(edge for zone in zones for edge in (zone.low, zone.high))]
     reach += [edge for each in series for edge in (*each.low, *each.high) if edge is not None]
-    unit = "" if test.unit == NO_UNIT else test.unit
+    unit = unit_words(test.unit)
     ticks = each_tick(span_ticks(min(reach), max(reach)), unit, number_words) if reach else ()
     panel = Panel(series, ticks, ticks[0][0] if ticks else 0.0, zones, slopes)
     about = tr(NO_BAND) if error is None else tr(BAND) if zones else tr(BARS)
-    about = words.DOT.join(filter(None, (tr(test.name), unit, about)))
+    about = words.DOT.join(filter(None, (called_words(test), unit, about)))
     return Charted(
         tr("Test results"),
         _data(about, days, at, series, (panel,), NO_RESULT),
@@ -105,8 +106,11 @@ def _values(record: AthleteRecord, test: FieldTest) -> dict[Side, tuple[DayValue
 def _series(side: Side, values: Sequence[float | None], test: FieldTest, around: float | None) -> Series:
     """A side's line; with bars of 1.96 typical errors `around` each value where that is given."""
     name, ink, mark = LOOKS[side]
-    unit = "" if test.unit == NO_UNIT else f"{words.THIN}{test.unit}"
-    told = tuple(words.DASH if value is None else f"{number_words(value)}{unit}" for value in values)
+    unit = unit_words(test.unit)
+    told = tuple(
+        words.DASH if value is None else words.THIN.join(filter(None, (number_words(value), unit)))
+        for value in values
+    )
     low, high = (
         tuple(None if value is None else value + edge for value in values)
         for edge in ((-around, around) if around is not None else (0.0, 0.0))
