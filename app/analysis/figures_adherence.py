@@ -19,6 +19,7 @@ from app.analysis.adherence_parts import (
 from app.analysis.balance import CountShare, landings_stuck
 from app.analysis.figure import Figure, Rule
 from app.domain.reviewed import AthleteRecord
+from app.domain.tolerance import Tolerance
 
 NONE_DUE = "No planned session was due."
 NONE_PRESCRIBED = "No reps were prescribed, or none of them are known."
@@ -64,17 +65,23 @@ def adherence_figures(record: AthleteRecord) -> tuple[Figure, ...]:
     return tuple(_figures(record))
 
 
+def whole_adherence(record: AthleteRecord) -> tuple[Figure, ...]:
+    """Sessions, reps and tempo of the whole time, and the reps done beyond."""
+    due = [each for each in record.due if record.first <= each.occurrence.day <= record.last]
+    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
+    whole = kept(each.totals for each in ended(sessions) if each.totals is not None)
+    extra = EXTRA.figure(whole.extra if whole.prescribed else None, whole.prescribed, NONE_PRESCRIBED)
+    return (_sessions(sessions_kept(due)), *_kept(whole, record.tolerance), extra)
+
+
 def _figures(record: AthleteRecord) -> Iterator[Figure]:
     due = [each for each in record.due if record.first <= each.occurrence.day <= record.last]
     sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
-    yield _sessions(sessions_kept(due))
+    yield from whole_adherence(record)
     for monday, week in sessions_by_week(due).items():
         yield _sessions(week, monday.isoformat())
-    whole = kept(each.totals for each in ended(sessions) if each.totals is not None)
-    yield from _kept(whole)
-    yield EXTRA.figure(whole.extra if whole.prescribed else None, whole.prescribed, NONE_PRESCRIBED)
     for of, group in _groups(record):
-        yield from _kept(group, of)
+        yield from _kept(group, record.tolerance, of)
     parts = [part for each in ended(sessions) for part in each.parts]
     stuck = landings_stuck(parts)
     for side, count in stuck.items():
@@ -100,11 +107,12 @@ def _sessions(found: SessionsKept, of: str = "") -> Figure:
     return SESSIONS.share(("done", found.done), ("due", found.due), NONE_DUE, beside, of)
 
 
-def _kept(found: Kept, of: str = "") -> Iterator[Figure]:
+def _kept(found: Kept, tolerance: Tolerance, of: str = "") -> Iterator[Figure]:
     reps = ("reps met", found.met), ("reps prescribed", found.prescribed)
     yield REPS.share(*reps, NONE_PRESCRIBED, (("extra reps", found.extra),), of)
     tempo = ("reps that kept the tempo", found.tempo_kept), ("reps led to a tempo", found.tempo_known)
-    yield TEMPO.share(*tempo, NO_TEMPO, (), of)
+    judged = ("tolerance, %", tolerance.percent), ("or, if more, ms", tolerance.ms)
+    yield TEMPO.share(*tempo, NO_TEMPO, judged, of)
 
 
 def _stuck(count: CountShare, side: str) -> Figure:

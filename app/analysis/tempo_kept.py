@@ -11,21 +11,7 @@ from dataclasses import dataclass
 from statistics import median
 
 from app.domain.records import BoutPrescribed, BoutRecord, RepRecord
-
-
-@dataclass(frozen=True, slots=True)
-class Tolerance:
-    """How far a rep may be from its planned length: the larger of `share` of it (0-1) and `ms`.
-
-    There is no published standard; this is a setting, by default 10 % or 250 ms.
-    """
-
-    share: float = 0.10
-    ms: int = 250
-
-    def of(self, planned_ms: float) -> float:
-        """Milliseconds that are allowed for a rep of a planned length in ms."""
-        return max(self.share * planned_ms, float(self.ms))
+from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,14 +23,13 @@ class TempoCount:
 
 
 UNKNOWN = TempoCount(0, 0)
-DEFAULT = Tolerance()
 
 
 def tempo_of(
     prescribed: BoutPrescribed,
     record: BoutRecord,
     planned_ms: int | None = None,
-    tolerance: Tolerance = DEFAULT,
+    tolerance: Tolerance = DEFAULT_TOLERANCE,
     tempo_faults: Collection[str] = (),
 ) -> TempoCount:
     """Reps of one attempt at a bout that were led, and those of them that kept the tempo; counts.

@@ -28,6 +28,7 @@ from app.cli import (
     session_calendar,
     speakers,
     timeline,
+    tolerance,
     unpack,
     verify,
 )
@@ -68,6 +69,7 @@ DOORS: dict[str, Door] = {
     "schema": cast("Door", schema),
     "speakers": cast("Door", speakers),
     "timeline": cast("Door", timeline),
+    "tolerance": cast("Door", tolerance),
     "unpack": cast("Door", unpack),
     "verify": cast("Door", verify),
 }

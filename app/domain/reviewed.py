@@ -13,6 +13,7 @@ from app.domain.keeping import Result
 from app.domain.plan import Side, StageKind
 from app.domain.planned import DueSession
 from app.domain.readiness import Readiness
+from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 from app.domain.tried import Tried
 
 
@@ -126,7 +127,8 @@ class AthleteRecord:
     baseline. `reference` is the side that limb symmetry is measured against, None where nobody has chosen
     one. `tries` are everybody's first two tries of a day at the tests of this athlete, which tell how far a
     test can be trusted. `exercises` are the last sessions of each exercise and side, those of one together,
-    the latest first.
+    the latest first. `tolerance` is what tempo was judged
+    by.
     """
 
     athlete: str
@@ -141,3 +143,4 @@ class AthleteRecord:
     reference: Side | None = None
     exercises: tuple[ExerciseDone, ...] = ()
     tries: tuple[Tried, ...] = ()
+    tolerance: Tolerance = DEFAULT_TOLERANCE

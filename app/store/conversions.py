@@ -19,6 +19,7 @@ from app.domain.records import (
     RunOutcome,
     RunSummary,
 )
+from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 
 Columns = dict[str, Any]
 _ADDED_LATER = {"dose", "rep_tut_ms"}
@@ -57,9 +58,11 @@ def as_prescribed(columns: RowMapping) -> BoutPrescribed:
     return BoutPrescribed(**kept)
 
 
-def record_columns(record: BoutRecord, asked: BoutPrescribed | None) -> Columns:
+def record_columns(
+    record: BoutRecord, asked: BoutPrescribed | None, tolerance: Tolerance = DEFAULT_TOLERANCE
+) -> Columns:
     """The figures of one attempt at one bout; what it asked for is None where that is lost."""
-    tempo = _tempo(record, asked)
+    tempo = _tempo(record, asked, tolerance)
     rep_tut_ms = None if asked is None else asked.rep_tut_ms
     return {
         "bout": record.bout,
@@ -80,10 +83,11 @@ def record_columns(record: BoutRecord, asked: BoutPrescribed | None) -> Columns:
     }
 
 
-def _tempo(record: BoutRecord, asked: BoutPrescribed | None) -> TempoCount:
+def _tempo(record: BoutRecord, asked: BoutPrescribed | None, tolerance: Tolerance) -> TempoCount:
     if asked is None or asked.dose not in _WITH_TEMPO:
         return TempoCount(0, 0)
-    return tempo_of(asked, record, asked.rep_tut_ms if asked.dose is DoseKind.TEMPO else None)
+    planned = asked.rep_tut_ms if asked.dose is DoseKind.TEMPO else None
+    return tempo_of(asked, record, planned, tolerance)
 
 
 def course_columns(closing: Closing) -> Columns:

@@ -27,6 +27,7 @@ from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
 from app.store.side_file import SideFile
 from app.store.side_intake import TakenIn, take_in
 from app.store.steady import SteadyJournal
+from app.store.tolerance import Tolerances
 from app.store.troubles import gone, in_plain_words, is_folder, missing, newer, not_ours
 
 if TYPE_CHECKING:
@@ -41,7 +42,7 @@ class Database:
 
     `journal` writes runs and `queries` reads them, `groups` reads those of a room together, `answers` keeps
     and reads what is said beside them, `planned` keeps what is planned, `reviewing` reads for the review,
-    `corrections` sets right, `exchange` hands on and takes in.
+    `corrections` sets right, `tolerances` says what tempo is judged by, `exchange` hands on and takes in.
     """
 
     def __init__(self, link: Link, random_bytes: Callable[[int], bytes], spare: Path | None = None) -> None:
@@ -56,6 +57,7 @@ class Database:
         self.corrections = Corrections(link, random_bytes)
         self.planned = Planned(link, random_bytes)
         self.reviewing = Reviewing(link)
+        self.tolerances = Tolerances(link, random_bytes)
 
     @property
     def exchange(self) -> "Exchange":

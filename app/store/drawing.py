@@ -19,6 +19,7 @@ from app.store.facts import folded_facts, loose_facts
 from app.store.people import is_there
 from app.store.rows import BoutRecordRow, FactRow, FoldRow, PrescribedBoutRow, RunCourseRow, RunRow
 from app.store.sums import sum_up
+from app.store.tolerance import tolerance_of
 
 
 def draw_run(connection: Connection, path: Path, run_id: str) -> CorrectedRun | None:
@@ -33,7 +34,11 @@ def draw_run(connection: Connection, path: Path, run_id: str) -> CorrectedRun | 
     connection.execute(delete(RunCourseRow).where(RunCourseRow.run_id == run_id))
     if run is None:
         return None
-    records = [{"run_id": run_id, **record_columns(record, asked.get(record.bout))} for record in run.records]
+    tolerance = tolerance_of(connection)
+    records = [
+        {"run_id": run_id, **record_columns(record, asked.get(record.bout), tolerance)}
+        for record in run.records
+    ]
     if records:
         connection.execute(insert(BoutRecordRow), records)
     connection.execute(insert(RunCourseRow), _course(run_id, run))
@@ -49,6 +54,13 @@ def asked_of(connection: Connection, run_id: str) -> dict[int, BoutPrescribed]:
         .where(RunRow.id == run_id)
     )
     return {row["bout"]: as_prescribed(row) for row in connection.execute(query).mappings()}
+
+
+def runs_with_facts(connection: Connection) -> tuple[str, ...]:
+    """The runs of which facts are there, the earliest first."""
+    facts = [exists().where(table.run_id == RunRow.id) for table in (FoldRow, FactRow)]
+    query = select(RunRow.id).where(or_(*facts)).order_by(RunRow.started_at, RunRow.id)
+    return tuple(connection.execute(query).scalars())
 
 
 def draw_unsummed(connection: Connection, path: Path) -> None:

@@ -42,6 +42,7 @@ from app.store.rows import (
     RunRow,
 )
 from app.store.sums import sum_up
+from app.store.tolerance import tolerance_of
 
 
 class StoreJournal:
@@ -184,12 +185,12 @@ class _Addition:
         keys = select(BoutRecordRow.bout, BoutRecordRow.attempt).where(BoutRecordRow.run_id == self._run_id)
         there = {(bout, attempt) for bout, attempt in self._connection.execute(keys)}
         new = []
-        asked = asked_of(self._connection, self._run_id)
+        asked, tolerance = asked_of(self._connection, self._run_id), tolerance_of(self._connection)
         for record in fold_run(known):
             key = (record.bout, record.attempt)
             if key not in touched:
                 continue
-            columns = record_columns(record, asked.get(record.bout))
+            columns = record_columns(record, asked.get(record.bout), tolerance)
             if key not in there:
                 new.append({"run_id": self._run_id, **columns})
                 continue

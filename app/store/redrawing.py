@@ -40,7 +40,7 @@ def draw_all(path: Path) -> Redrawn:
             runs = (
                 connection.execute(select(RunRow.id).order_by(RunRow.started_at, RunRow.id)).scalars().all()
             )
-            beyond = tuple(run_id for run_id in runs if _draw(connection, path, run_id))
+            beyond = tuple(run_id for run_id in runs if draw_again(connection, path, run_id))
     finally:
         link.close()
     return Redrawn(bad, beyond)
@@ -58,7 +58,7 @@ def _drop_bad_corrections(connection: Connection) -> int:
     return len(bad)
 
 
-def _draw(connection: Connection, path: Path, run_id: str) -> bool:
+def draw_again(connection: Connection, path: Path, run_id: str) -> bool:
     """Draw a run; whether figures stayed that its facts do not give."""
     records = select(BoutRecordRow.__table__).where(BoutRecordRow.run_id == run_id)
     course = select(RunCourseRow.__table__).where(RunCourseRow.run_id == run_id)

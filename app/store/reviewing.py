@@ -18,6 +18,7 @@ from app.store.owed import owed_at
 from app.store.planned import Planning, read_planning
 from app.store.review_answers import mornings, readiness_between
 from app.store.review_rows import RunLine, added, load_days, local, part_totals, run_lines
+from app.store.tolerance import tolerance_of
 from app.store.tries import first_two_tries, results_of_sides, results_until
 
 BASELINE = timedelta(days=28)
@@ -105,6 +106,7 @@ class Reviewing:
             results = results_until(connection, path, athlete, last)
             keys = {each.test for each in results}
             tries = first_two_tries(connection, path, last - TESTED, last, keys) if keys else ()
+            tolerance = tolerance_of(connection)
             planning = read_planning(connection, athlete, (first, last))
             exercises = last_exercises(connection, first, last, ids) if lines else ()
         return AthleteRecord(
@@ -119,6 +121,7 @@ class Reviewing:
             results,
             _reference(rows),
             tries=tries,
+            tolerance=tolerance,
             exercises=exercises,
         )
 

@@ -21,6 +21,7 @@ from app.store.looking import WAIT_S, looking_at, number
 from app.store.rows import BoutRecordRow, RunCourseRow
 from app.store.schema import SCHEMA_VERSION, revision_of
 from app.store.sums import sums_of
+from app.store.tolerance import tolerance_of
 
 QUICK_RUNS = 100
 """So many of the newest runs are folded again by a quick check."""
@@ -152,7 +153,7 @@ def _of_figures(path: Path, runs: Sequence[bytes]) -> Iterator[str]:
 def _of_run(connection: Connection, path: Path, run_id: str) -> Iterator[str]:
     try:
         drawn = run_as_corrected(connection, path, run_id)
-        asked = asked_of(connection, run_id)
+        asked, tolerance = asked_of(connection, run_id), tolerance_of(connection)
     except (DamagedStoreError, ValueError):
         yield f"What was written of the run {run_id} cannot be read."
         return
@@ -163,7 +164,10 @@ def _of_run(connection: Connection, path: Path, run_id: str) -> Iterator[str]:
     records = (
         []
         if drawn is None
-        else [{"run_id": run_id, **record_columns(each, asked.get(each.bout))} for each in drawn.records]
+        else [
+            {"run_id": run_id, **record_columns(each, asked.get(each.bout), tolerance)}
+            for each in drawn.records
+        ]
     )
     if sorted(there, key=_attempt) != sorted(records, key=_attempt):
         yield f"The figures of the bouts of the run {run_id} are not those that its facts give."

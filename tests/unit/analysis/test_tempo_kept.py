@@ -2,9 +2,10 @@
 
 from typing import Any
 
-from app.analysis.tempo_kept import TempoCount, Tolerance, tempo_of
+from app.analysis.tempo_kept import TempoCount, tempo_of
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutOutcome, BoutPrescribed, BoutRecord, RepRecord
+from app.domain.tolerance import Tolerance
 
 REP_MS = 6_000
 
@@ -57,7 +58,7 @@ def test_a_rep_that_was_led_late_did_not_keep_it() -> None:
 
 def test_the_tolerance_is_a_setting() -> None:
     late = bout(rep(1), rep(2, late_ms=601))
-    assert tempo_of(prescribed(), late, tolerance=Tolerance(0.2, 500)) == TempoCount(2, 2)
+    assert tempo_of(prescribed(), late, tolerance=Tolerance(20, 500)) == TempoCount(2, 2)
 
 
 def test_at_the_own_pace_the_tempo_is_unknown() -> None:
