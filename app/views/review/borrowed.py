@@ -215,6 +215,8 @@ BORROWED = (
     message("missed"),
     message("first"),
     message("second"),
+    message("tolerance, %"),
+    message("or, if more, ms"),
     message("extra reps"),
     message("due"),
     message("days"),
