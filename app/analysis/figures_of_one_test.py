@@ -1,6 +1,6 @@
 """Figures that one test alone has: reach of the leg, hops, jumps in their square, sets to the last rep."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import date
 from statistics import fmean
@@ -11,7 +11,7 @@ from app.analysis.figure import Figure, Input, Rule
 from app.analysis.jumps import TOO_FEW_REBOUNDS, Hop, ten_hops
 from app.analysis.one_rep_max import estimated_one_rep_max, mayhew, oconner, percent_of_maximum, wathen
 from app.analysis.tests_catalog import field_test, tried_tests
-from app.analysis.tests_kinds import FieldTest
+from app.analysis.tests_kinds import OF_LIFT, FieldTest
 from app.analysis.tests_values import Try, day_tries, day_values
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -62,9 +62,32 @@ LANDING = Rule(
 )
 
 
+BESIDE: dict[str, tuple[Rule, ...]] = {
+    **dict.fromkeys((*REACHES[1:], LIMB), (COMPOSITE,)),
+    REACHES[0]: (COMPOSITE, ANTERIOR),
+    "jumps_in_square": (SQUARE,),
+    **dict.fromkeys(("ten_hops_flight", "ten_hops_height"), (SLOW,)),
+    "landing_errors": (LANDING,),
+    **dict.fromkeys(("one_rep_max_epley", "one_rep_max_brzycki", "one_rep_max_lombardi"), (MAXIMUM,)),
+}
+"""By the key of a test which of these figures tell more of it."""
+
+
+def figures_about(figures: Iterable[Figure], test: FieldTest) -> tuple[Figure, ...]:
+    """Those of the figures that tell of a test: of its course, sides and trust, and those it alone has."""
+    beside = {rule.name for rule in BESIDE.get(test.key.partition(OF_LIFT)[0], ())}
+    lifted = f"lift: {test.lift}"
+    return tuple(
+        figure
+        for figure in figures
+        if figure.name.rpartition(": ")[0] == test.name
+        or (figure.name in beside and (figure.name != MAXIMUM.name or figure.of == lifted))
+    )
+
+
 def figures_of_one_test(record: AthleteRecord) -> Iterator[Figure]:
     """The figures of tests that have more to say than their course; of tests that were not done none."""
-    done = {test.key.partition(":")[0]: test for test in tried_tests(record.results)}
+    done = {test.key.partition(OF_LIFT)[0]: test for test in tried_tests(record.results)}
     if done.keys() & {*REACHES, LIMB}:
         yield from (_composite(record, side) for side in (Side.LEFT, Side.RIGHT))
         yield _anterior(record)
@@ -74,7 +97,9 @@ def figures_of_one_test(record: AthleteRecord) -> Iterator[Figure]:
         yield from _slow(record, done["ten_hops_flight"])
     if "landing_errors" in done:
         yield _landing(record, done["landing_errors"])
-    sets = [test for test in tried_tests(record.results) if test.key.startswith("one_rep_max_epley:")]
+    sets = [
+        test for test in tried_tests(record.results) if test.key.startswith(f"one_rep_max_epley{OF_LIFT}")
+    ]
     yield from (_last_set(record, test) for test in sets)
 
 

@@ -13,7 +13,7 @@ from app.analysis.reliability import UNKNOWN, trusts_of
 from app.analysis.symmetry import NO_BOTH, NO_ERROR_KNOWN, Symmetry, other_indices, symmetry
 from app.analysis.tests_catalog import tried_tests
 from app.analysis.tests_kinds import FieldTest
-from app.analysis.tests_values import DayValue, day_values
+from app.analysis.tests_values import DayValue, day_tries, day_values
 from app.analysis.trend import CAUTION, repeated_medians, trend
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -59,18 +59,27 @@ def _of_test(record: AthleteRecord, test: FieldTest, error: float | None) -> Ite
     for side in (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,):
         values = _in_range(record, test, side)
         of = f"side: {side.value}" if test.by_side else ""
-        yield from _course(test, values, error, of)
+        yield from _course(test, values, error, of, _why_none(record, test, side))
         yield from _trend(test, values, of)
     if test.by_side and test.more_is_better is not None:
         yield from _sides(record, test, error)
 
 
-def _course(test: FieldTest, values: tuple[DayValue, ...], error: float | None, of: str) -> Iterator[Figure]:
+def _why_none(record: AthleteRecord, test: FieldTest, side: Side) -> str:
+    """Why a test has no value: there was no try, or none of those sets has an estimate."""
+    days = day_tries(record.results, test, side) if test.by_lift and test.parts else {}
+    tried = any(record.first <= day <= record.last for day in days)
+    return TOO_MANY if tried else NO_RESULT
+
+
+def _course(
+    test: FieldTest, values: tuple[DayValue, ...], error: float | None, of: str, why_none: str
+) -> Iterator[Figure]:
     found = course([each.value for each in values], more_is_better=test.more_is_better, mdc=error)
     inputs: tuple[Input, ...] = tuple((each.day.isoformat(), each.value) for each in values)
     counted = f"{test.counts.value.replace('_', ' ')} of a day's tries"
     unknown = () if error is not None else (NO_ERROR_KNOWN,)
-    none = TOO_MANY if found.reason == NO_RESULT and test.by_lift and test.parts else found.reason
+    none = why_none if found.reason == NO_RESULT else found.reason
     best = Rule(f"{test.name}: best", test.unit, f"best day; {counted}", TRIES)
     last = Rule(f"{test.name}: last", test.unit, f"last day; {counted}", TRIES)
     change = Rule(f"{test.name}: change", test.unit, "last day less first day", TRIES)

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from app.analysis.figure import Figure
+from app.analysis.figures_of_one_test import figures_about
 from app.analysis.figures_tests import figures_of_tests
 from app.analysis.tests_catalog import tried_tests
 from app.analysis.tests_kinds import FieldTest
@@ -139,5 +140,5 @@ def _slope(values: Sequence[DayValue], days: Sequence[date], at: Sequence[float]
 
 def _whys(record: AthleteRecord, test: FieldTest, days: Sequence[date]) -> tuple[tuple[Figure, ...], ...]:
     """The figures of the test, the same at each day: they rest on all of them."""
-    own = tuple(figure for figure in figures_of_tests(record) if figure.name.startswith(f"{test.name}:"))
+    own = figures_about(figures_of_tests(record), test)
     return tuple(own for _ in days)
