@@ -1,4 +1,4 @@
-"""Wilson intervals and weeks against published values, a reference library and the standard calendar."""
+"""Wilson intervals and weeks against worked and remembered values, libraries and the standard calendar."""
 
 from datetime import UTC, date, datetime
 
@@ -11,6 +11,7 @@ from statsmodels.stats.proportion import proportion_confint
 
 from app.analysis.adherence import Z_95, reps_by_week, wilson
 from app.analysis.adherence_parts import monday_of
+from app.analysis.balance import CountShare
 from tests.summaries import summary
 
 # The first four: Newcombe 1998, Statistics in Medicine 17:857-872, method 3 (from memory, to four places).
@@ -33,11 +34,39 @@ WILSON = [
 
 
 @pytest.mark.parametrize(("k", "n", "low", "high"), WILSON)
-def test_wilson_intervals_are_the_published_ones(k: int, n: int, low: float, high: float) -> None:
+def test_wilson_intervals_are_those_worked_out(k: int, n: int, low: float, high: float) -> None:
     interval = wilson(k, n)
     assert interval is not None
     assert interval.low == pytest.approx(low, abs=1e-6)
     assert interval.high == pytest.approx(high, abs=1e-6)
+
+
+# Shares of the same rows, to four places: arithmetic.
+SHARES = [0.3080, 0.1014, 0, 0.0345, 0.1875, 0.3833, 0.5, 0.8, 0.8333, 0.8, 0.8148, 1, 1]
+
+
+@pytest.mark.parametrize(("row", "share"), list(zip(WILSON, SHARES, strict=True)))
+def test_shares_lie_in_their_intervals(row: tuple[int, int, float, float], share: float) -> None:
+    k, n, low, high = row
+    found = CountShare(k, n)
+    assert found.share == pytest.approx(share, abs=5e-5)
+    assert found.interval == wilson(k, n)
+    assert low <= share <= high
+
+
+def test_reps_beyond_those_asked_for_stand_apart_and_make_no_week_more_than_whole() -> None:
+    # Common practice, no source: 20 asked for and 23 done are 20 of 20 and three more.
+    (week,) = reps_by_week([summary(reps_prescribed=20, reps_met=20, reps_done=23)])
+    assert (week.share, week.reps_extra) == (1, 3)
+    assert week.interval is not None
+    assert week.interval.low == pytest.approx(0.838875, abs=1e-6)
+    assert week.interval.high == 1
+
+
+def test_part_of_a_session_counts_by_its_reps() -> None:
+    # Common practice, no source: 24 of 30 reps are a share of 0.8, and neither a session done nor one missed.
+    (week,) = reps_by_week([summary(reps_prescribed=30, reps_met=24, reps_done=24)])
+    assert week.share == pytest.approx(0.8)
 
 
 def test_z_is_the_97_5_percent_point_of_the_normal_curve() -> None:

@@ -55,6 +55,32 @@ def test_six_equal_days_and_a_rest_give_exactly_six_over_root_seven() -> None:
     assert monotony([350.0] * 6 + [0], of_sample=False) == pytest.approx(math.sqrt(6), abs=1e-12)
 
 
+def test_one_day_of_seven_gives_exactly_one_over_root_seven() -> None:
+    # An identity of the formula, worked by hand: 1 / sqrt 7, with n instead 1 / sqrt 6; the strain is the SD.
+    assert monotony([600.0] + [0.0] * 6) == pytest.approx(1 / math.sqrt(7), abs=1e-12)
+    assert monotony([600.0] + [0.0] * 6, of_sample=False) == pytest.approx(1 / math.sqrt(6), abs=1e-12)
+    assert strain([600.0] + [0.0] * 6) == pytest.approx(spread([600.0] + [0.0] * 6), abs=1e-9)
+
+
+@given(st.lists(st.integers(0, 900), min_size=7, max_size=7), st.floats(0.01, 100))
+def test_monotony_does_not_depend_on_the_unit_and_strain_grows_with_it(days: list[int], scale: float) -> None:
+    # An identity of the formula.
+    alike = monotony(days)
+    scaled = [day * scale for day in days]
+    if alike is not None:
+        assert monotony(scaled) == pytest.approx(alike, rel=1e-9)
+        assert strain(scaled) == pytest.approx(scale * sum(days) * alike, rel=1e-9)
+
+
+def test_a_day_unknown_is_no_day_of_rest() -> None:
+    # Common practice, no source: of an unknown day neither monotony nor strain, of a rest both.
+    days = [420.0, 0, 300, 560, 0, 420]
+    assert week_load(date(2026, 11, 16), [*days, 0]).monotony == pytest.approx(1.0149, abs=5e-5)
+    found = week_load(date(2026, 11, 16), [*days, None])
+    assert (found.total, found.monotony, found.strain) == (None, None, None)
+    assert found.reason == "A day of this week is unknown."
+
+
 @pytest.mark.parametrize("load", [300.0, 0.1])
 def test_days_that_are_all_alike_have_no_monotony_and_say_so(load: float) -> None:
     # The formula divides by an SD of nought: neither infinity nor nought.
@@ -124,6 +150,9 @@ def test_the_course_is_that_of_the_closed_form() -> None:
     assert last.chronic == pytest.approx(418.079509, abs=5e-7)
     assert last.acute == pytest.approx(600 - 300 * 0.75**7, rel=1e-12)
     assert last.chronic == pytest.approx(600 - 300 * (27 / 29) ** 7, rel=1e-12)
+    assert last.acute is not None
+    assert last.chronic is not None
+    assert last.acute / last.chronic == pytest.approx(1.339350, abs=5e-7)
     assert last.days == 28
 
 
