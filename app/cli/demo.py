@@ -74,6 +74,7 @@ def _season(weeks: int, until: date) -> "Season":
 def _write(database: "Database", season: "Season") -> tuple[int, int]:
     """How many runs the season has, and how many of them are new."""
     from app.cli.demo_beside import before, excuses, morning_after, planned
+    from app.cli.demo_tests import tests
 
     there = {summary.run_id for summary in database.queries.run_summaries()}
     runs = new = 0
@@ -89,4 +90,5 @@ def _write(database: "Database", season: "Season") -> tuple[int, int]:
     sessions = tuple(planned(season))
     database.planned.keep(*sessions)
     database.planned.keep_changes(*excuses(season, sessions))
+    database.answers.keep(*tests(season))
     return runs, new

@@ -11,6 +11,9 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from app.__main__ import main
+from app.analysis.figures_tests import figures_of_tests
+from app.analysis.reliability import trusts_of
+from app.analysis.tests_catalog import tried_tests
 from app.cli.demo import UNTIL, WEEKS
 from app.cli.demo_season import AFTER_LANDING, NEWCOMER, SILENT, SORE
 from app.domain.planned import DueState
@@ -162,6 +165,26 @@ def test_most_say_how_they_feel_before_and_the_morning_after(season: Database) -
     mornings = [each.pain_next_morning for each in days.sessions if each.next_morning_asked]
     assert len(mornings) > len(days.sessions) / 2
     assert max(pain for pain in mornings if pain is not None) == 5
+
+
+def test_everybody_is_tested_now_and_then_so_that_tests_are_trusted_and_two_sides_lag(
+    season: Database,
+) -> None:
+    first, today = UNTIL - timedelta(days=7 * WEEKS - 1), UNTIL + timedelta(days=1)
+    behind = set()
+    for name in {run.athlete for run in season.queries.run_summaries()}:
+        record = season.reviewing.athlete(name, first, UNTIL, today)
+        trusts = trusts_of(record.tries)
+        assert trusts["single_hop"].pairs >= 80
+        assert trusts["drop_jump_flight"].error is not None
+        assert {result.note for result in record.results} == {"invented"}
+        assert len({test.key for test in tried_tests(record.results)}) == 10
+        behind |= {
+            (name, figure.name.partition(": ")[0])
+            for figure in figures_of_tests(record)
+            if ("against its error", "beyond_error") in figure.inputs and figure.name.endswith("of the sides")
+        }
+    assert {(SORE, "Shoulder external rotation, force"), (AFTER_LANDING, "Single hop for distance")} <= behind
 
 
 def test_the_same_words_give_the_same_database(tmp_path: Path) -> None:
