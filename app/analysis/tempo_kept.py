@@ -10,6 +10,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from statistics import median
 
+from app.domain.dose import DoseKind
 from app.domain.records import BoutPrescribed, BoutRecord, RepRecord
 from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 
@@ -23,6 +24,8 @@ class TempoCount:
 
 
 UNKNOWN = TempoCount(0, 0)
+WITH_TEMPO = frozenset({DoseKind.TEMPO, DoseKind.HOLD})
+"""Doses whose reps have a tempo that can be kept."""
 
 
 def tempo_of(
@@ -52,6 +55,15 @@ def tempo_of(
     planned = planned_ms or (median(lengths) if lengths else 0)
     kept = sum(_kept(rep, planned, tolerance.of(planned), tempo_faults) for rep in judged)
     return TempoCount(len(judged), kept)
+
+
+def tempo_of_dose(
+    asked: BoutPrescribed | None, record: BoutRecord, tolerance: Tolerance = DEFAULT_TOLERANCE
+) -> TempoCount:
+    """As `tempo_of` for the doses that have a tempo or a hold; for others, and where it is lost, unknown."""
+    if asked is None or asked.dose not in WITH_TEMPO:
+        return UNKNOWN
+    return tempo_of(asked, record, asked.rep_tut_ms if asked.dose is DoseKind.TEMPO else None, tolerance)
 
 
 def _kept(rep: RepRecord, planned: float, allowed: float, tempo_faults: Collection[str]) -> bool:

@@ -8,7 +8,7 @@ from typing import Any
 
 from sqlalchemy import RowMapping
 
-from app.analysis.tempo_kept import TempoCount, tempo_of
+from app.analysis.tempo_kept import tempo_of_dose
 from app.domain.dose import DoseKind
 from app.domain.fold import Closing
 from app.domain.plan import Side, StageKind
@@ -24,8 +24,6 @@ from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 Columns = dict[str, Any]
 _ADDED_LATER = {"dose", "rep_tut_ms"}
 """Fields of a prescription that those written before them do not have."""
-_WITH_TEMPO = (DoseKind.TEMPO, DoseKind.HOLD)
-"""Doses whose reps have a tempo that can be kept."""
 
 
 def plan_columns(header: RunHeader) -> Columns:
@@ -62,7 +60,7 @@ def record_columns(
     record: BoutRecord, asked: BoutPrescribed | None, tolerance: Tolerance = DEFAULT_TOLERANCE
 ) -> Columns:
     """The figures of one attempt at one bout; what it asked for is None where that is lost."""
-    tempo = _tempo(record, asked, tolerance)
+    tempo = tempo_of_dose(asked, record, tolerance)
     rep_tut_ms = None if asked is None else asked.rep_tut_ms
     return {
         "bout": record.bout,
@@ -81,13 +79,6 @@ def record_columns(
         "tempo_kept": tempo.kept,
         "tut_ms": None if rep_tut_ms is None else rep_tut_ms * record.reps_done,
     }
-
-
-def _tempo(record: BoutRecord, asked: BoutPrescribed | None, tolerance: Tolerance) -> TempoCount:
-    if asked is None or asked.dose not in _WITH_TEMPO:
-        return TempoCount(0, 0)
-    planned = asked.rep_tut_ms if asked.dose is DoseKind.TEMPO else None
-    return tempo_of(asked, record, planned, tolerance)
 
 
 def course_columns(closing: Closing) -> Columns:

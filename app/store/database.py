@@ -17,6 +17,7 @@ from app.store.backup import back_up
 from app.store.corrections import Corrections
 from app.store.groups import Groups
 from app.store.journal import StoreJournal
+from app.store.judging import Tolerances
 from app.store.link import Link
 from app.store.migration import migrate, version_of
 from app.store.places import backup_folder
@@ -27,7 +28,6 @@ from app.store.schema import APPLICATION_ID, SCHEMA_VERSION
 from app.store.side_file import SideFile
 from app.store.side_intake import TakenIn, take_in
 from app.store.steady import SteadyJournal
-from app.store.tolerance import Tolerances
 from app.store.troubles import gone, in_plain_words, is_folder, missing, newer, not_ours
 
 if TYPE_CHECKING:

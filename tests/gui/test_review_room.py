@@ -1,6 +1,7 @@
 """The room of the review: from the squad to an athlete to a run and back by keys alone, and why by one."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -18,10 +19,14 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
+from app.domain.keeping import Rating, RatingKind
+from app.domain.plan import Side
+from app.domain.readiness import Decision
 from app.views.review.athlete.spans import Span, Stretch
 from app.views.review.room import Place
 from app.views.review.squad.page import NOBODY
-from tests.reviewing import NOTE, Room
+from tests.answered import answers
+from tests.reviewing import NOTE, Room, run_view
 
 KEY = Qt.Key
 
@@ -201,6 +206,34 @@ def test_the_run_page_says_each_bout_with_its_faults_and_what_was_left_out_and_w
     assert NOTE in page.notes.text()
 
 
+def test_the_run_page_says_what_was_answered_before_and_every_figure_says_why(
+    room: Room, qtbot: QtBot
+) -> None:
+    room.open("Hugo")
+    room.widget.open_run("run-1")
+    page = room.widget.run
+    said = answers(
+        sleep=5, pain=4, pain_place="knee", pain_side=Side.LEFT, changed=True, decision=Decision.SPOKEN
+    )
+    after = Rating("1", "run-1", RatingKind.NEXT_MORNING_PAIN, 5, said.at, "UTC", "knee", Side.LEFT)
+    view = replace(run_view(), before=(said,), ratings=(after,))
+    room.widget.show_run(view)
+    assert page.before.text() == (
+        "Before: sleep 5 · fatigue 3 · stress 3 · soreness 3 · sum 14 of 28 · pain 4, left knee · "
+        "something changed in their health · spoke to the practitioner first"
+    )
+    assert "next morning 5 (left knee, Sat 21 Nov 2026, 16:50)" in page.figures.text()
+    qtbot.mouseClick(page.want_why, Qt.MouseButton.LeftButton)
+    assert room.widget.why.isVisible()
+    told = room.widget.why.text()
+    assert "Load of the session: 200" in told
+    assert "Readiness: 14 (4 to 28)" in told
+    room.widget.present(on=True)
+    assert not page.before.isVisible()
+    page.want_why.click()
+    assert "Pain" not in room.widget.why.text()
+
+
 def test_a_run_is_corrected_from_its_page_and_from_the_list(room: Room, qtbot: QtBot) -> None:
     room.open("Hugo")
     room.widget.open_run("run-1")
@@ -316,6 +349,7 @@ def test_the_load_by_day_turns_into_its_two_courses_and_back(room: Room) -> None
     room.open("Hugo")
     board = room.widget.athlete.board
     card = board.cards[7]
+    board.show_all()
     assert not board.course.isChecked()
     before = card.chart.data
     board.course.click()

@@ -71,6 +71,8 @@ def read_run(database: "Database", run_id: str, parse: Parse) -> RunView:
         pauses,
         paused_ms,
         not bouts,
+        tuple(held.thing for held in database.answers.readiness_before(run_id)),
+        database.tolerances.current(),
     )
 
 

@@ -50,7 +50,7 @@ class Asks:
     `squad` through `show_squad`; `athlete` (name, stretch, whether with pain) through `show_athlete`; `run`
     (its UUID) through `show_run`; `sessions` through the page of all sessions. `correct` opens the dialog for
     a run, `leave` goes back to the start. `doors` are the actions on an athlete's page; `plan` plans sessions
-    from the squad, first for the athlete it is given.
+    from the squad, first for the athlete it is given; `reference` lets their reference side be chosen.
     """
 
     squad: Callable[[], object] = _nothing
@@ -61,6 +61,7 @@ class Asks:
     correct: Callable[[str, Look], None] | None = None
     doors: tuple[Door, ...] = field(default=())
     plan: Callable[[str], object] | None = None
+    reference: Callable[[str], object] | None = None
 
 
 class ReviewRoom(QWidget):
@@ -173,6 +174,7 @@ class ReviewRoom(QWidget):
         self.squad.present(on=on)
         for door in self.athlete.doors:
             door.setVisible(not on)
+        self._offer_reference()
         self.sessions.present(on=on)
         if self.run.view is not None:
             self.run.show_view(self.run.view, pain=not on, correcting=self._correcting)
@@ -260,13 +262,16 @@ class ReviewRoom(QWidget):
         if self._asks.plan is not None:
             self.squad.plan.connect(self._asks.plan)
             self.squad.offer_planning()
+        if self._asks.reference is not None:
+            self.athlete.reference.connect(self._asks.reference)
+        self._offer_reference()
         self.squad.sessions.connect(self.open_sessions)
         for page in (self.athlete, self.sessions):
             page.opened.connect(self.open_run)
         self.athlete.stretched.connect(self._ask_athlete)
         self.athlete.correct.connect(self._correct)
         self.run.correct.connect(self._correct)
-        for asking in (self.squad.why, self.athlete.why):
+        for asking in (self.squad.why, self.athlete.why, self.run.why):
             asking.connect(self._explain)
         self.why.closed.connect(self._close_why)
 
@@ -304,6 +309,10 @@ class ReviewRoom(QWidget):
         if self.why.isVisible():
             self.why.hide()
             self._page.setFocus()
+
+    def _offer_reference(self) -> None:
+        """Nothing is chosen while others look on: the history has names."""
+        self.athlete.board.offer_reference(on=self._asks.reference is not None and not self._presenting)
 
     def _correct(self, run_id: str) -> None:
         if self._asks.correct is not None:

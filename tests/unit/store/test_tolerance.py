@@ -25,7 +25,7 @@ from app.domain.records import (
 )
 from app.domain.reviewed import AthleteRecord
 from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
-from app.store import redrawing
+from app.store import judging
 from app.store.database import Database, open_database
 from app.store.identity import uuid7
 from app.store.verify import verify
@@ -128,7 +128,7 @@ def test_the_record_agrees_with_itself_after_it(database: Database, path: Path) 
 def test_where_it_is_broken_off_the_record_is_as_it_was(
     database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    before, drawn = counts(database), redrawing.draw_again
+    before, drawn = counts(database), judging.draw_again
     calls: list[str] = []
 
     def broken(*of: object) -> bool:
@@ -137,7 +137,7 @@ def test_where_it_is_broken_off_the_record_is_as_it_was(
             raise StoreError("The disk is full.")
         return drawn(*of)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(redrawing, "draw_again", broken)
+    monkeypatch.setattr(judging, "draw_again", broken)
     with pytest.raises(StoreError, match="full"):
         database.tolerances.choose(Tolerance(1, 0), AT, "UTC")
     assert len(calls) == 3

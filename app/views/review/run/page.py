@@ -1,7 +1,7 @@
 """The page of one run: each bout and rep planned against done, faults, answers, notes, what was left out."""
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QPalette
+from PySide6.QtGui import QKeySequence, QPalette, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
 from app.analysis.local_time import known_zone
@@ -9,6 +9,7 @@ from app.domain.records import RunOutcome
 from app.views.lettering import Weight
 from app.views.review import words
 from app.views.review.presentation import NOTICE
+from app.views.review.run.before import before_words, rating_words
 from app.views.review.run.columns import bout_columns
 from app.views.review.run.strip import seconds
 from app.views.review.run.table import BoutModel, BoutTable
@@ -26,9 +27,13 @@ NOTHING = message(
 
 
 class RunPage(QWidget):
-    """Shows a `RunView`. `correct` carries its UUID when the person wants to correct it."""
+    """Shows a `RunView`. `correct` carries its UUID when the person wants to correct it.
+
+    `why` carries a heading and the figures of the run.
+    """
 
     correct = Signal(str)
+    why = Signal(str, object)
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -36,7 +41,8 @@ class RunPage(QWidget):
         self.view: RunView | None = None
         self._pain = True
         self.title, self.subtitle = ElidedLabel(), ElidedLabel(least=20)
-        self.figures, self.notes = QLabel(), QLabel()
+        self.figures, self.before, self.notes = QLabel(), QLabel(), QLabel()
+        self.want_why = WordButton(tr("Why? (W)"))
         self.want_correction = WordButton(tr("Correct…"))
         self.card = Card(tr("Bouts and reps"))
         self.model = BoutModel(self)
@@ -45,6 +51,10 @@ class RunPage(QWidget):
         self._faces = QStackedWidget()
         self._lay_out()
         self.want_correction.clicked.connect(self._want)
+        self.want_why.clicked.connect(self._want_reasons)
+        shortcut = QShortcut(QKeySequence("W"), self)
+        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        shortcut.activated.connect(self._want_reasons)
         self.set_look(look)
 
     def begin(self) -> None:
@@ -62,6 +72,8 @@ class RunPage(QWidget):
         parts = [header.athlete, words.when(started, day_alone=view.imported)]
         self.subtitle.say(words.DOT.join((*parts, *(() if pain else (tr(NOTICE),)))))
         self.figures.setText(words.DOT.join(_figures(view, pain=pain)))
+        self.before.setText("\n".join(map(before_words, view.before)) if pain else "")
+        self.before.setVisible(bool(self.before.text()))
         self.notes.setText("\n".join(_notes(view)) if pain else "")
         self.notes.setVisible(bool(self.notes.text()))
         self.want_correction.setVisible(correcting and pain)
@@ -84,7 +96,9 @@ class RunPage(QWidget):
         drop = self.title.fontMetrics().descent() - self.subtitle.fontMetrics().descent()
         self.subtitle.setContentsMargins(0, 0, 0, drop)
         self.figures.setFont(look.font(sizes.heading))
-        self.notes.setFont(look.font(sizes.body))
+        for told in (self.before, self.notes):
+            told.setFont(look.font(sizes.body))
+        self.want_why.set_look(look)
         self.message.setFont(look.font(sizes.heading))
         self.want_correction.set_look(look)
         self.card.set_look(look)
@@ -95,13 +109,14 @@ class RunPage(QWidget):
 
     def _lay_out(self) -> None:
         self.subtitle.setForegroundRole(QPalette.ColorRole.PlaceholderText)
-        for told in (self.figures, self.notes, self.message):
+        for told in (self.figures, self.before, self.notes, self.message):
             told.setWordWrap(True)
             told.setTextFormat(Qt.TextFormat.PlainText)
         self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._header = QHBoxLayout()
         self._header.addWidget(self.title)
         self._header.addWidget(self.subtitle, 1, Qt.AlignmentFlag.AlignBottom)
+        self._header.addWidget(self.want_why)
         self._header.addWidget(self.want_correction)
         self.card.body.addWidget(self.table, 1)
         for face in (self.message, self.card):
@@ -109,6 +124,7 @@ class RunPage(QWidget):
         self._frame = QVBoxLayout(self)
         self._frame.addLayout(self._header)
         self._frame.addWidget(self.figures)
+        self._frame.addWidget(self.before)
         self._frame.addWidget(self.notes)
         self._frame.addWidget(self._faces, 1)
         self.setFocusProxy(self.table)
@@ -116,6 +132,10 @@ class RunPage(QWidget):
     def _say(self, text: str) -> None:
         self.message.setText(tr(text))
         self._faces.setCurrentWidget(self.message)
+
+    def _want_reasons(self) -> None:
+        if self.view is not None:
+            self.why.emit(self.view.header.plan_title, self.view.figures)
 
     def _want(self) -> None:
         if self.view is not None:
@@ -137,12 +157,7 @@ def _figures(view: RunView, *, pain: bool) -> list[str]:
         told.append(tr("pauses: {n}, {s} s").format(n=view.pauses, s=seconds(view.paused_ms)))
     if pain:
         told.append(tr("pain unknown") if view.pain is None else tr("pain {n}").format(n=view.pain))
-        told += [
-            tr("next morning {pain}").format(pain=words.whole(rating.value))
-            if rating.value is not None
-            else tr("next morning not answered")
-            for rating in view.ratings[-1:]
-        ]
+        told += [rating_words(rating, view) for rating in view.ratings[-1:]]
     return told
 
 

@@ -3,13 +3,17 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from app.analysis.figure import Figure
+from app.analysis.figures_of_run import run_figures
 from app.analysis.load import session_load
 from app.domain.fold import Closing
 from app.domain.keeping import Note, Rating
 from app.domain.plan import Side
 from app.domain.profile import Stroke, profile_of
+from app.domain.readiness import Readiness
 from app.domain.records import BoutPrescribed, BoutRecord, Fact, Paused, RepRecord, Resumed, RunHeader
 from app.domain.timeline import Timeline
+from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
 
 MS_PER_MINUTE = 60_000
 LEAST_SCALE_MS = 10_000
@@ -42,7 +46,10 @@ class BoutLine:
 
 @dataclass(frozen=True, slots=True)
 class RunView:
-    """A run's page. `paused_ms` is how long it stood still, `minutes` its whole length; None is unknown."""
+    """A run's page. `paused_ms` is how long it stood still, `minutes` its whole length; None is unknown.
+
+    `before` is what the athlete said before it, `tolerance` what its tempo is judged by.
+    """
 
     header: RunHeader
     closing: Closing
@@ -52,6 +59,14 @@ class RunView:
     pauses: int = 0
     paused_ms: int = 0
     imported: bool = False
+    before: tuple[Readiness, ...] = ()
+    tolerance: Tolerance = DEFAULT_TOLERANCE
+
+    @property
+    def figures(self) -> tuple[Figure, ...]:
+        """The figures of the run, which know why."""
+        bouts = [(line.asked, line.record) for line in self.lines]
+        return run_figures(self.closing, bouts, self.ratings, self.before, self.tolerance)
 
     @property
     def minutes(self) -> float | None:
