@@ -1,8 +1,10 @@
-"""Intraclass correlations against the table of Shrout and Fleiss, and against variances of numpy."""
+"""Intraclass correlations against the table of Shrout and Fleiss, numpy and a reference library."""
 
 import numpy as np
+import pandas as pd
+import pingouin
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from app.analysis.intraclass import intraclass
@@ -46,6 +48,28 @@ def test_the_reliability_of_a_mean_follows_from_that_of_one_by_spearman_and_brow
     ):
         if one is not None and mean is not None and abs(1 + 2 * one) > 1e-3:
             assert mean == pytest.approx(3 * one / (1 + 2 * one), rel=1e-6, abs=1e-6)
+
+
+@pytest.mark.filterwarnings("ignore:The inplace keyword")  # of pandas, about a call of pingouin's
+@settings(max_examples=25)
+@given(
+    st.integers(2, 6).flatmap(
+        lambda k: st.lists(st.tuples(*[st.integers(0, 50)] * k), min_size=3, max_size=9)
+    )
+)
+def test_all_six_coefficients_are_those_of_pingouin(rows: list[tuple[int, ...]]) -> None:
+    # pingouin.intraclass_corr: the analysis of variance of statsmodels.
+    table = np.array(rows, float)
+    rests = table - table.mean(axis=0) - table.mean(axis=1)[:, None] + table.mean()
+    assume(np.ptp(table.mean(axis=1)) > 0.1)
+    assume(np.abs(rests).max() > 0.1)
+    long = [(row, column, value) for (row, column), value in np.ndenumerate(table)]
+    frame = pd.DataFrame(long, columns=["whose", "try", "value"])
+    expected = pingouin.intraclass_corr(frame, targets="whose", raters="try", ratings="value")["ICC"]
+    found = intraclass(rows)
+    one = found.one_way, found.agreement, found.consistency
+    mean = found.one_way_mean, found.agreement_mean, found.consistency_mean
+    assert (*one, *mean) == pytest.approx(tuple(expected), rel=1e-6, abs=1e-6)
 
 
 def test_without_any_spread_there_is_no_correlation() -> None:

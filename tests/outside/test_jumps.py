@@ -21,7 +21,17 @@ from app.analysis.jumps import (
     take_off_speed,
     ten_hops,
 )
+from app.analysis.tests_catalog import field_test
+from app.analysis.tests_kinds import FieldTest
+from app.analysis.tests_values import counting
 from app.analysis.video import contact_error, height_error_one_frame, height_error_random, video_jump
+
+
+def in_catalogue(key: str) -> FieldTest:
+    """The test of this key in the catalogue."""
+    found = field_test(key)
+    assert found is not None
+    return found
 
 
 # h = FT^2 x 9.81 / 8: PMC9750644, table 1; 0.6 s as 44.1 cm was seen, the others are worked from the formula.
@@ -72,6 +82,57 @@ def test_a_published_index_can_be_flight_over_contact_only(
     assert abs(by_height - printed) > 2 * spread
 
 
+# Worked from the same means: flight over contact, and height over contact, which is another figure.
+@pytest.mark.parametrize(
+    ("flight", "contact", "by_flight", "by_height"), [(444, 180, 2.467, 1.343), (500, 209, 2.392, 1.467)]
+)
+def test_means_of_flight_and_contact_give_both_indices(
+    flight: float, contact: float, by_flight: float, by_height: float
+) -> None:
+    for key, value in (("drop_jump_flight", by_flight), ("drop_jump_height", by_height)):
+        assert in_catalogue(key).value_of([contact, flight]) == pytest.approx(value, abs=5e-4)
+    assert flight_over_contact(flight / 1000, contact / 1000) == pytest.approx(by_flight, abs=5e-4)
+
+
+def test_a_tried_jump_is_worked_out_as_its_formula() -> None:
+    # As above: 0.5 s of flight after 0.2 s are 2.5 and 1.5328 m/s; 0.306563 m in 0.7 s to take-off.
+    assert in_catalogue("drop_jump_flight").value_of([200, 500]) == pytest.approx(2.5)
+    assert in_catalogue("drop_jump_height").value_of([200, 500]) == pytest.approx(1.5328, abs=5e-5)
+    assert in_catalogue("jump_modified_index").value_of([700, 500]) == pytest.approx(0.306563 / 0.7, abs=1e-6)
+
+
+def test_tries_at_ten_hops_count_by_the_mean_of_the_best_five() -> None:
+    # Harper et al. 2011, from memory.
+    test = in_catalogue("ten_hops_flight")
+    values = [2.0, 2.9, 2.1, 2.8, 2.2, 2.7, 2.3, 2.6, 2.4, 2.5]
+    assert test.tries == 10
+    assert counting(values, test.counts, test.more) == pytest.approx(2.7)
+    assert counting(values[:4], test.counts, test.more) is None
+
+
+def test_landing_errors_are_the_mean_of_three_jumps_of_19_at_most() -> None:
+    # Padua et al. 2009, Am J Sports Med 37:1996-2002: 15 items of 0 or 1 and two of 0 to 2, from memory; the
+    # box of 30 cm was seen in a secondary text.
+    test = in_catalogue("landing_errors")
+    assert (test.tries, test.most, "30 cm" in test.name) == (3, 15 + 2 * 2, True)
+    assert counting([4, 5, 7], test.counts, test.more) == pytest.approx(16 / 3)
+
+
+def test_tried_stances_are_added_up_with_the_cap() -> None:
+    # University of North Carolina, manual of the Balance Error Scoring System: six stances, 60 errors.
+    test = in_catalogue("balance_errors")
+    assert (len(test.parts), test.most) == (6, 60)
+    assert test.value_of([0, 2, 1, 3, 6, 4]) == 16
+    assert test.value_of([0, 2, 1, 3, 12, 4]) == 20
+
+
+@pytest.mark.parametrize("key", ["stance_open", "stance_closed"])
+def test_a_stance_on_one_leg_is_held_for_30_s_at_most(key: str) -> None:
+    # 30 s on one leg, eyes open and closed: exercise.trekeducation.org after Potach and Chu (secondary).
+    test = in_catalogue(key)
+    assert (test.unit, test.most, test.by_side) == ("s", 30, True)
+
+
 def test_the_modified_index_is_height_over_time_to_take_off() -> None:
     # Ebben and Petushek 2010, from memory: 0.35 m / 0.70 s = 0.50.
     assert height_over_take_off(0.35, 0.70) == pytest.approx(0.50)
@@ -81,6 +142,8 @@ def test_250_ms_is_no_longer_a_fast_contact() -> None:
     # Schmidtbleicher 1992, as quoted by World Rugby: fast under 250 ms.
     assert fast_contact(0.2499)
     assert not fast_contact(0.250)
+    assert not any(fast_contact(contact) for contact in (0.3, 0.5)), "of a counter-movement jump"
+    assert ten_hops([Hop(0.250, 0.5), Hop(0.251, 0.5), *[Hop(0.2499, 0.5)] * 8]).slow == 2
 
 
 def test_ten_hops_give_the_mean_of_the_best_five() -> None:
@@ -151,6 +214,8 @@ def test_the_composite_of_reaches(reaches: tuple[float, float, float], limb: flo
 def test_four_centimetres_are_not_more_than_four() -> None:
     # "> 4 cm": Plisky et al. 2006, J Orthop Sports Phys Ther 36:911 (secondary).
     assert not anterior_reach_apart(68.0, 64.0)
+    assert not anterior_reach_apart(64.0, 68.0)
+    assert anterior_reach_apart(63.9, 68.0)
     assert anterior_reach_apart(68.0, 63.9)
 
 
@@ -162,6 +227,7 @@ def test_balance_errors_are_added_up_and_capped() -> None:
     assert balance_errors(None) == 10
     assert balance_total([99, None, 10, 11, 12, 13]) == 60
     assert balance_total([0, 2, 1]) is None
+    assert balance_total([10] * 6) == 60
 
 
 def test_the_random_error_is_that_of_two_even_errors() -> None:

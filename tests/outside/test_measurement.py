@@ -28,6 +28,7 @@ from app.analysis.one_rep_max import (
     percent_of_maximum,
     wathen,
 )
+from app.analysis.tests_catalog import field_test
 
 # Eight differences between two tries; figures worked from the formulas in Hopkins 2000 (secondary: course
 # notes).
@@ -52,6 +53,19 @@ def test_typical_error_and_detectable_change_of_eight_differences() -> None:
     assert error == pytest.approx(1.436141, abs=5e-7)
     assert minimal_detectable_change(error) == pytest.approx(3.980779, abs=1e-4)
     assert minimal_detectable_change(error) == pytest.approx(1.96 * 2.031010, abs=1e-4)
+
+
+def test_the_spread_of_the_same_eight_differences() -> None:
+    # Worked from the same formulas: 1.96 SD of the differences is the detectable change.
+    found = agreement(DIFFERENCES, [0.0] * len(DIFFERENCES), multiple=1.96)
+    assert found is not None
+    assert found.sd == pytest.approx(2.031010, abs=5e-7)
+    assert (found.high - found.low) / 2 == pytest.approx(3.980779, abs=5e-7)
+
+
+def test_the_smallest_worthwhile_change_is_a_small_effect() -> None:
+    # Cohen calls 0.2, 0.5 and 0.8 SD small, medium and large (secondary: course notes on Hopkins 2000).
+    assert smallest_worthwhile_change([4.0, 6.0]) == pytest.approx(0.2 * math.sqrt(2))
 
 
 def test_the_detectable_change_is_2_77_typical_errors() -> None:
@@ -188,8 +202,29 @@ def test_ten_reps_are_where_two_formulas_meet_and_a_circulating_variant_does_not
 
 def test_percentages_of_epley_as_a_coach_education_article_prints_them() -> None:
     printed = [97, 94, 91, 88, 86, 83, 81, 79, 77, 75, 73, 71]
-    found = [round(100 * 100 / epley(100, reps)) for reps in range(2, 13)]
-    assert found == printed[1:]
+    assert [round(100 * 100 / epley(100, reps)) for reps in range(2, 13)] == printed[1:]
+    assert round(100 / (1 + 1 / 30)) == printed[0], "of the bare formula, where one rep is 100 % here"
+
+
+@pytest.mark.parametrize("reps", [13, 37, 40])
+@pytest.mark.parametrize("formula", [epley, brzycki, lombardi, oconner, mayhew, wathen])
+def test_no_formula_is_used_where_it_fails(formula: Callable[[float, int], float], reps: int) -> None:
+    # Brzycki's divides by nought at 37 reps and turns negative above; all are for 10 to 12 (from memory).
+    with pytest.raises(ValueError, match="1 to 12 reps"):
+        formula(100, reps)
+
+
+@pytest.mark.parametrize(
+    ("key", "estimate"),
+    [("one_rep_max_epley", 96), ("one_rep_max_brzycki", 92.903), ("one_rep_max_lombardi", 95.698)],
+)
+def test_a_set_of_six_at_80_kg_is_worked_out_as_its_formula(key: str, estimate: float) -> None:
+    # Worked from the same formulas, as a try is entered.
+    test = field_test(key)
+    assert test is not None
+    assert test.value_of([80, 6]) == pytest.approx(estimate, abs=5e-4)
+    assert test.value_of([80, 1]) == 80
+    assert test.value_of([80, 13]) is None
 
 
 @pytest.mark.parametrize(

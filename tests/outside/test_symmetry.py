@@ -1,6 +1,9 @@
 """Indices of symmetry against values worked from the published formulas, and at their limits."""
 
+import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from app.analysis.symmetry import (
     Standing,
@@ -87,6 +90,33 @@ def test_further_indices_in_use(
     assert found.over_mean == pytest.approx(over_mean, abs=6e-5)
     assert found.over_smaller == pytest.approx(over_weaker, abs=5e-5)
     assert found.angle == pytest.approx(angle, abs=6e-5)
+
+
+SIDES = st.floats(0.5, 500)
+
+
+@given(SIDES, SIDES)
+def test_symmetric_indices_are_the_same_whichever_side_is_which(one: float, other: float) -> None:
+    # PMC8488821, table 4: four of twelve indices are. The index with a reference and the angle are not.
+    there, back = other_indices(one, other), other_indices(other, one)
+    assert (there.over_sum, there.over_mean, there.over_smaller) == (
+        back.over_sum,
+        back.over_mean,
+        back.over_smaller,
+    )
+    assert symmetric_difference(one, other) == symmetric_difference(other, one)
+    assert there.angle is not None
+    assert back.angle == pytest.approx(-there.angle, abs=1e-9)
+    assert limb_symmetry_index(one, other) == pytest.approx(
+        1e4 / (limb_symmetry_index(other, one) or 0), rel=1e-9
+    )
+
+
+@given(SIDES, SIDES)
+def test_the_symmetry_angle_is_that_of_a_complex_number(one: float, other: float) -> None:
+    # numpy: the argument of one + i other, in degrees.
+    argument = float(np.angle(complex(one, other), deg=True))
+    assert other_indices(one, other).angle == pytest.approx((45 - argument) / 90 * 100, abs=1e-9)
 
 
 def test_indices_of_two_noughts_are_undefined() -> None:
