@@ -8,7 +8,7 @@ from typing import cast
 import pytest
 from icalendar import Calendar
 from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QApplication, QFileDialog, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QCheckBox, QFileDialog, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app import wiring
@@ -20,6 +20,7 @@ from app.views.review.planning.dialog import NO_REASON, NOBODY, NOTHING_CHOSEN, 
 from app.views.review.planning.planner import Planner
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
+from tests.filled import fill, invented_runs
 from tests.gui.test_enter_a_test import AtOnce
 
 NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)
@@ -100,6 +101,52 @@ def test_a_session_comes_weekly_for_everybody_who_is_ticked(planning: Planning) 
     planning.press("Plan it")
     days = [date(2026, 11, 25), date(2026, 12, 2), date(2026, 12, 9)]
     assert planning.days("Ines") == planning.days("Hugo") == days
+
+
+def test_a_session_comes_on_further_days_of_the_week_too(planning: Planning) -> None:
+    dialog = planning.dialog
+    monday, friday = (box for box in dialog.findChildren(QCheckBox) if box.text() in ("Mon", "Fri"))
+    assert not friday.isEnabled()
+    dialog.weekly.setChecked(True)
+    assert friday.isEnabled()
+    for box in (monday, friday):
+        box.setChecked(True)
+    dialog.until.setDate(QDate(2026, 12, 2))
+    planning.press("Plan it")
+    # From Wednesday 25 Nov to Wednesday 2 Dec: Wed, Fri, Mon, Wed.
+    assert planning.days() == [date(2026, 11, 25), date(2026, 11, 27), date(2026, 11, 30), date(2026, 12, 2)]
+
+
+def test_further_days_count_for_nothing_where_it_comes_once(planning: Planning) -> None:
+    dialog = planning.dialog
+    dialog.weekly.setChecked(True)
+    for box in dialog.findChildren(QCheckBox):
+        box.setChecked(True)
+    dialog.weekly.setChecked(False)
+    planning.press("Plan it")
+    assert planning.days() == [date(2026, 11, 25)]
+
+
+def test_plans_carried_out_lately_are_on_offer_by_their_title_once_each(qtbot: QtBot, tmp_path: Path) -> None:
+    path = tmp_path / "record.db"
+    fill(path, invented_runs(4, unfinished=False))
+    with open_database(path) as database:
+        titles = [plan.title for plan in database.reviewing.recent_plans()]
+        planning = Planning(qtbot, database)
+        plan = planning.dialog.plan
+        offered = [plan.itemText(place) for place in range(plan.count())]
+        assert len(offered) == len(set(offered))
+        assert set(titles) <= set(offered)
+        assert offered[-1] == "Another file …"
+        by_title = next(title for title in titles if title not in offered[: len(PLANS)])
+        plan.setCurrentIndex(offered.index(by_title))
+        planning.press("Plan it")
+        (due,) = planning.due()
+        assert (due.occurrence.planned.plan_title, due.occurrence.planned.plan_file) == (by_title, None)
+        planning.dialog.go_to(date(2026, 12, 24))
+        assert [plan.itemText(place) for place in range(plan.count())] == offered
+        planning.dialog.close()
+        QApplication.processEvents()
 
 
 def test_everybody_is_ticked_at_once(planning: Planning) -> None:

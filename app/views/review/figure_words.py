@@ -8,7 +8,7 @@ from app.analysis.figure import Figure, Input
 from app.analysis.figures_adherence import REPS, SESSIONS, STUCK, TEMPO
 from app.analysis.figures_changes import CHANGE_NAMES
 from app.analysis.figures_progression import OF_SIDE, YES_OR_NO
-from app.analysis.figures_wellbeing import HIGHEST, MORNING, PAIN
+from app.analysis.figures_wellbeing import BEFORE, HIGHEST, MORNING, OF_DAY, PAIN, SETTLED
 from app.analysis.reason_figures import PAINFUL_RULES
 from app.views.review import words
 from app.views.review.figure_names import name_words, part_words, unit_words
@@ -17,7 +17,7 @@ from app.views.translation import pointed, tr
 SHARES = frozenset(rule.name for rule in (SESSIONS, REPS, TEMPO, STUCK))
 """Figures that are shares from 0 to 1, shown in percent."""
 RATED = frozenset({"0-10", "4-28"})
-PAINFUL = frozenset({PAIN.name, MORNING.name, HIGHEST.name}) | PAINFUL_RULES
+PAINFUL = frozenset(rule.name for rule in (PAIN, MORNING, HIGHEST, BEFORE, OF_DAY, SETTLED)) | PAINFUL_RULES
 """Figures that tell of pain, which presentation hides."""
 WHOLE_UNITS = frozenset({"AU", "contacts", "reps", "AU a day"})
 
@@ -28,6 +28,8 @@ def value_words(figure: Figure) -> str:
         return words.DASH
     if figure.name in SHARES:
         return words.percent(figure.value)
+    if figure.name == SETTLED.name:
+        return tr("settled") if figure.value else tr("not settled")
     if figure.unit == YES_OR_NO:
         return tr("yes") if figure.value else tr("not yet")
     if figure.unit in RATED:
@@ -122,6 +124,12 @@ def as_text(figure: Figure) -> str:
 def weekday_words(day: date) -> str:
     """A day with the day of the week: `Sat 21 Nov 2026`."""
     return _written(day, tr("ddd d MMM yyyy"))
+
+
+def weekday_names() -> tuple[str, ...]:
+    """The days of the week in short, Monday first."""
+    locale = QLocale()
+    return tuple(locale.standaloneDayName(day, QLocale.FormatType.ShortFormat) for day in range(1, 8))
 
 
 def month_words(day: date) -> str:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date, datetime, time
+from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -20,7 +20,10 @@ NOT_WRITTEN = message("{path} cannot be written. Choose a folder that exists and
 
 @dataclass(frozen=True, slots=True)
 class NewSession:
-    """A plan for some athletes on a day, and weekly up to `until` where that is given."""
+    """A plan for some athletes on a day, and weekly up to `until` where that is given.
+
+    `weekdays` are further days of the week, 0 for Monday, on which it comes weekly too.
+    """
 
     athletes: tuple[str, ...]
     plan_title: str
@@ -28,34 +31,48 @@ class NewSession:
     day: date
     clock: time | None = None
     until: date | None = None
+    weekdays: tuple[int, ...] = ()
+
+    @property
+    def days(self) -> tuple[date, ...]:
+        """The first day of each weekly session: the day itself, and the further weekdays after it."""
+        if self.until is None:
+            return (self.day,)
+        later = {self.day + timedelta(days=(weekday - self.day.weekday()) % 7) for weekday in self.weekdays}
+        return tuple(sorted({self.day, *(day for day in later if day <= self.until)}))
 
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """What the calendar shows of one athlete, and everybody a session can be planned for."""
+    """What the calendar shows of one athlete, everybody a session can be planned for, and recent plans."""
 
     due: tuple[DueSession, ...]
     people: tuple[str, ...]
+    recent: tuple[str, ...] = ()
 
 
 def read_days(database: "Database", athlete: str, first: date, last: date, today: date) -> Shown:
     """The planned sessions of some days. Raises StoreError."""
     record = database.reviewing.athlete(athlete, first, last, today)
     people = dict.fromkeys(person.name for person in database.answers.people())
-    return Shown(record.due, tuple(people))
+    recent = tuple(plan.title for plan in database.reviewing.recent_plans())
+    return Shown(record.due, tuple(people), recent)
 
 
 def plan_session(
     database: "Database", new: NewSession, stamp: Stamp, new_id: Callable[[datetime], str]
 ) -> None:
-    """Write one planned session down for each athlete. Raises StoreError."""
+    """Write one planned session down for each athlete and weekday, all or none. Raises StoreError."""
     at, zone = stamp
-    for athlete in new.athletes:
-        database.planned.keep(
+    database.planned.keep(
+        *(
             PlannedSession(
-                new_id(at), athlete, new.plan_title, new.day, at, zone, new.clock, new.until, new.plan_file
+                new_id(at), athlete, new.plan_title, day, at, zone, new.clock, new.until, new.plan_file
             )
+            for athlete in new.athletes
+            for day in new.days
         )
+    )
 
 
 def write_calendar(database: "Database", athlete: str, path: Path) -> int:

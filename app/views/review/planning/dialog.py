@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
     QFormLayout,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -25,7 +26,7 @@ from app.domain.planned import MOST_YEARS, DueSession
 from app.views.lettering import Weight
 from app.views.review import words
 from app.views.review.entry.tries import LONGEST, plain
-from app.views.review.figure_words import month_words
+from app.views.review.figure_words import month_words, weekday_names
 from app.views.review.planning.book import NewSession, Shown
 from app.views.review.planning.grid import MonthGrid
 from app.views.review.planning.month import NO_TIME, clock_of, session_words
@@ -39,6 +40,9 @@ from app.views.widgets.plain import strong_button
 from app.views.widgets.word_button import WordButton
 
 WIDE = 10_000
+DAYS_A_ROW = 4
+ANOTHER, BY_TITLE = "another file", "by title"
+"""In the place of a file: one is to be chosen; a plan that was carried out and is known by its title."""
 WEEKS_OFFERED = 11
 """A weekly session is offered for so many weeks more."""
 LEGEND = message("● done · ▲ missed · ◇ excused · ○ to come · Page Up and Page Down change the month")
@@ -85,9 +89,10 @@ class PlanDialog(QDialog):
         self.to_day, self.until = (_day_edit(today) for _ in range(2))
         self.weekly = QCheckBox(tr("Every week until"))
         self.plan, self.message = ChoiceBox(tr("Plan"), 24, look), QLabel(tr(LEGEND))
+        self._weekdays = [QCheckBox(name) for name in weekday_names()]
         for path in plans:
             self.offer_plan(path)
-        self.plan.addItem(tr("Another file …"), "")
+        self.plan.addItem(tr("Another file …"), ANOTHER)
         told = (
             (tr("Excuse"), self._excuse),
             (tr("Make due"), self._make_due),
@@ -109,6 +114,7 @@ class PlanDialog(QDialog):
         """Show the sessions of the days in sight; who is ticked stays ticked."""
         self._due = shown.due
         self.grid.show_month(self.grid.day, shown.due, self._today)
+        self._offer_recent(shown.recent)
         ticked = self.ticked or (self.athlete,)
         self.people.clear()
         for name in dict.fromkeys((self.athlete, *shown.people)):
@@ -140,6 +146,16 @@ class PlanDialog(QDialog):
             return False
         self.plan.setCurrentIndex(0)
         return True
+
+    def _offer_recent(self, titles: Sequence[str]) -> None:
+        """Put plans on offer that were carried out lately and are not there by their file."""
+        there = {self.plan.itemText(place) for place in range(self.plan.count())}
+        before = self.plan.count() - 1
+        for title in titles:
+            if title not in there:
+                self.plan.insertItem(self.plan.count() - 1, title, BY_TITLE)
+        if not before and self.plan.count() > 1:
+            self.plan.setCurrentIndex(0)
 
     def say(self, sentence: str) -> None:
         """Say what came of it, or what stands in its way."""
@@ -196,13 +212,13 @@ class PlanDialog(QDialog):
             self.ended.emit(due)
 
     def _choose_file(self, _place: int) -> None:
-        if self.plan.currentData() == "":
+        if self.plan.currentData() == ANOTHER:
             name, _ = QFileDialog.getOpenFileName(self, tr("Open a plan"), "", tr("Plans (*.toml)"))
             if not name or not self.offer_plan(Path(name)):
                 self.plan.setCurrentIndex(0)
 
     def _plan(self) -> None:
-        path, day = self.plan.currentData(), self.grid.day
+        chosen, day = self.plan.currentData(), self.grid.day
         until = _date(self.until) if self.weekly.isChecked() else None
         try:
             clock = clock_of(self.clock.text())
@@ -211,7 +227,7 @@ class PlanDialog(QDialog):
             self.clock.setFocus()
             return
         problem = ""
-        if not path:
+        if chosen == ANOTHER:
             problem = NO_PLAN
         elif not self.ticked:
             problem = NOBODY
@@ -221,7 +237,9 @@ class PlanDialog(QDialog):
             self.say(tr(problem))
         else:
             title = self.plan.currentText()
-            self.planned.emit(NewSession(self.ticked, title, path, day, clock, until))
+            path = None if chosen == BY_TITLE else chosen
+            also = tuple(number for number, box in enumerate(self._weekdays) if box.isChecked())
+            self.planned.emit(NewSession(self.ticked, title, path, day, clock, until, also))
 
     def _act(self, told: str, act: Callable[[], object]) -> WordButton:
         button = WordButton(told)
@@ -246,6 +264,9 @@ class PlanDialog(QDialog):
         self._day.body.addLayout(row)
         new = self._form(((tr("Plan"), self.plan), (tr("Time, if any"), self.clock)))
         new.addRow(self.weekly, self.until)
+        also = QLabel(tr("Also on"))
+        self._captions.append(also)
+        new.addRow(also, self._days_of_the_week())
         self.until.setAccessibleName(tr("Every week until"))
         self._new.body.addLayout(new)
         self._new.body.addWidget(self.people, 1)
@@ -262,6 +283,18 @@ class PlanDialog(QDialog):
                 frame.addWidget(part)
             else:
                 frame.addLayout(part, 1)
+
+    def _days_of_the_week(self) -> QWidget:
+        """Seven ticks, of use where a session comes weekly."""
+        holder = QWidget()
+        grid = QGridLayout(holder)
+        grid.setContentsMargins(0, 0, 0, 0)
+        for number, box in enumerate(self._weekdays):
+            box.setAccessibleName(tr("Also on {day}").format(day=box.text()))
+            grid.addWidget(box, number // DAYS_A_ROW, number % DAYS_A_ROW)
+        self.weekly.toggled.connect(holder.setEnabled)
+        holder.setEnabled(False)
+        return holder
 
     def _form(self, told: Sequence[tuple[str, QWidget]]) -> QFormLayout:
         form = QFormLayout()
@@ -281,7 +314,7 @@ class PlanDialog(QDialog):
         for card in (self._month, self._day, self._new):
             card.set_look(look)
         entries = (self.reason, self.clock, self.to_day, self.until, self.weekly, self.sessions, self.people)
-        for part in (*entries, *self._captions):
+        for part in (*entries, *self._captions, *self._weekdays):
             part.setFont(look.font(sizes.body))
         self.reason.setMaxLength(LONGEST)
         self.message.setFont(look.font(sizes.body))
