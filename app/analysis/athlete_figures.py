@@ -6,7 +6,7 @@ from app.analysis.figures_changes import change_figures
 from app.analysis.figures_load import load_figures
 from app.analysis.figures_progression import progression_figures
 from app.analysis.figures_tests import figures_of_tests
-from app.analysis.figures_wellbeing import wellbeing_figures
+from app.analysis.figures_wellbeing import pain_figures, wellbeing_figures
 from app.domain.reviewed import AthleteRecord
 
 
@@ -22,5 +22,6 @@ def athlete_figures(record: AthleteRecord, *, with_course: bool = False) -> tupl
         *change_figures(record),
         *progression_figures(record),
         *wellbeing_figures(record),
+        *pain_figures(record),
         *figures_of_tests(record),
     )

@@ -1,9 +1,9 @@
 """Figures of effort, pain and readiness: by session, by morning after, and against the athlete's own days."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from app.analysis.figure import Figure, Rule
-from app.analysis.pain import zone
+from app.analysis.pain import Morning, PainDay, pain_course, zone
 from app.analysis.readiness_course import local_day, readiness_course
 from app.analysis.reasons_pain import pain_before
 from app.domain.reviewed import AthleteRecord, ReviewedSession
@@ -12,6 +12,7 @@ NOT_RATED = "The athlete has not rated it."
 NOT_ASKED = "It was not asked."
 NO_SESSION = "There is no session."
 NO_ANSWER = "Nothing was answered."
+NO_PAIN_BEFORE = "Pain before training is not known, and that of the next morning is above 2."
 
 EFFORT = Rule(
     "Effort of the session",
@@ -27,6 +28,14 @@ PAIN = Rule(
 )
 MORNING = Rule("Pain on the next morning", "0-10", "as stated; no higher than before training", PAIN.source)
 HIGHEST = Rule("Highest pain", "0-10", "highest pain stated in any session", PAIN.source)
+BEFORE = Rule("Pain before training", "0-10", "first answer of the day", PAIN.source)
+OF_DAY = Rule("Pain of the day", "0-10", "highest pain stated in a session of the day", PAIN.source)
+SETTLED = Rule(
+    "Settled by the next morning",
+    "yes or no",
+    "1 where pain on the next morning is no higher than before training, or, that unknown, at most 2",
+    "Thomee 1997, from memory.",
+)
 TOTAL = Rule(
     "Readiness",
     "4-28",
@@ -47,29 +56,76 @@ def wellbeing_figures(record: AthleteRecord) -> tuple[Figure, ...]:
     before = pain_before(record)
     found: list[Figure] = []
     for session in sessions:
-        found.extend(_session(session, before.get(session.day)))
-    known = [each.pain for each in sessions if each.pain is not None]
-    reason = NOT_RATED if sessions else NO_SESSION
-    found.append(HIGHEST.figure(max(known, default=None), len(known), reason))
+        found.extend(session_figures(session, before.get(session.day)))
+    found.append(highest_pain(sessions))
     found.extend(_readiness(record))
     return tuple(found)
 
 
-def _session(session: ReviewedSession, before: int | None) -> Iterator[Figure]:
+def pain_figures(record: AthleteRecord) -> tuple[Figure, ...]:
+    """Pain by day over a record's days: before training, highest, settled or not; `of` is the day."""
+    return tuple(figure for day in pain_days(record) for figure in pain_day_figures(day))
+
+
+def pain_days(record: AthleteRecord) -> tuple[PainDay, ...]:
+    """The course of pain over a record's days: those with a session or an answer before training."""
+    answers = ((local_day(each), each) for each in sorted(record.readiness, key=lambda each: each.at))
+    return pain_course(
+        (each for each in record.sessions if record.first <= each.day <= record.last),
+        ((day, each) for day, each in answers if record.first <= day <= record.last),
+    )
+
+
+def pain_day_figures(day: PainDay) -> tuple[Figure, Figure, Figure]:
+    """Before training, highest in a session, and whether it had settled by the next morning; 1 is yes."""
+    of = day.day.isoformat()
+    in_zone = zone(day.during)
+    zones = (("zone", None if in_zone is None else in_zone.value),)
+    known = (("before training", day.before), ("next morning", day.next_morning))
+    rule = day.morning
+    settled = {Morning.SETTLED: 1.0, Morning.NOT_SETTLED: 0.0}.get(rule) if rule is not None else None
+    unknown = tuple(label for label, value in known if value is None)
+    return (
+        BEFORE.figure(day.before, int(day.before is not None), NO_ANSWER, (), (), of),
+        OF_DAY.figure(
+            day.during, int(day.during is not None), NOT_RATED if day.trained else NO_SESSION, zones, (), of
+        ),
+        SETTLED.figure(settled, len(known) - len(unknown), _why_not_known(day), known, unknown, of),
+    )
+
+
+def _why_not_known(day: PainDay) -> str:
+    if not day.trained:
+        return NO_SESSION
+    if day.next_morning is None:
+        return NOT_RATED if day.asked else NOT_ASKED
+    return NO_PAIN_BEFORE
+
+
+def highest_pain(sessions: Sequence[ReviewedSession]) -> Figure:
+    """The highest pain that was stated in any of these sessions."""
+    known = [each.pain for each in sessions if each.pain is not None]
+    return HIGHEST.figure(max(known, default=None), len(known), NOT_RATED if sessions else NO_SESSION)
+
+
+def session_figures(session: ReviewedSession, before: int | None) -> tuple[Figure, Figure, Figure]:
+    """Effort, pain and pain on the next morning of a session; `before` is pain before training that day."""
     of = f"{session.day.isoformat()} {session.run_id}"
-    yield EFFORT.figure(session.rpe, int(session.rpe is not None), NOT_RATED, (), (), of)
     in_zone = zone(session.pain)
     zones = (("zone", None if in_zone is None else in_zone.value),)
-    yield PAIN.figure(session.pain, int(session.pain is not None), NOT_RATED, zones, (), of)
     after = session.pain_next_morning
     reason = NOT_RATED if session.next_morning_asked else NOT_ASKED
     unknown = ("pain before training",) if before is None else ()
-    yield MORNING.figure(after, int(after is not None), reason, (("before training", before),), unknown, of)
+    return (
+        EFFORT.figure(session.rpe, int(session.rpe is not None), NOT_RATED, (), (), of),
+        PAIN.figure(session.pain, int(session.pain is not None), NOT_RATED, zones, (), of),
+        MORNING.figure(after, int(after is not None), reason, (("before training", before),), unknown, of),
+    )
 
 
 def _readiness(record: AthleteRecord) -> Iterator[Figure]:
     answers = {local_day(each): each for each in sorted(record.readiness, key=lambda each: each.at)}
-    points = [each for each in readiness_course(record.readiness) if record.first <= each.day <= record.last]
+    points = readiness_course(record.readiness, record.first, record.last)
     for point in points:
         of, given = point.day.isoformat(), answers[point.day]
         items = (

@@ -30,12 +30,22 @@ class Morning(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PainDay:
-    """Pain of a local day, 0-10: before, highest in a session, the morning after; None is unknown."""
+    """Pain of a local day, 0-10: before, highest in a session, the morning after; None is unknown.
+
+    `trained` says that there was a session, `asked` that the next morning was asked after.
+    """
 
     day: date
     before: int | None
     during: int | None
     next_morning: int | None
+    trained: bool = False
+    asked: bool = False
+
+    @property
+    def morning(self) -> Morning | None:
+        """How it was on the morning after, by `morning_after`; None on a day without a session."""
+        return morning_after(self.before, self.next_morning, asked=self.asked) if self.trained else None
 
 
 def zone(pain: int | None) -> Zone | None:
@@ -82,21 +92,32 @@ def rising_two_weeks(weekly: Sequence[float | None]) -> bool | None:
 def pain_course(
     sessions: Iterable[ReviewedSession], readiness: Iterable[tuple[date, Readiness]]
 ) -> tuple[PainDay, ...]:
-    """Pain by local day, in order; readiness comes with its day. Of several answers the highest stands."""
-    before: dict[date, list[int]] = {}
+    """Pain by local day, in order; readiness comes with its day, the earliest answer first.
+
+    Before training the first answer of a day stands, of its sessions and mornings after the highest.
+    """
+    before: dict[date, int | None] = {}
     for day, answers in readiness:
-        before.setdefault(day, []).extend([] if answers.pain is None else [answers.pain])
-    during: dict[date, list[int]] = {}
-    after: dict[date, list[int]] = {}
+        if before.get(day) is None:
+            before[day] = answers.pain
+    by_day: dict[date, list[ReviewedSession]] = {}
     for session in sessions:
-        for known, value in ((during, session.pain), (after, session.pain_next_morning)):
-            known.setdefault(session.day, []).extend([] if value is None else [value])
-    days = sorted(before.keys() | during.keys())
+        by_day.setdefault(session.day, []).append(session)
     return tuple(
-        PainDay(day, _highest(before.get(day)), _highest(during.get(day)), _highest(after.get(day)))
-        for day in days
+        _pain_day(day, before.get(day), by_day.get(day, [])) for day in sorted(before.keys() | by_day.keys())
     )
 
 
-def _highest(values: list[int] | None) -> int | None:
-    return max(values, default=None) if values else None
+def _pain_day(day: date, before: int | None, sessions: Sequence[ReviewedSession]) -> PainDay:
+    return PainDay(
+        day,
+        before,
+        _highest(each.pain for each in sessions),
+        _highest(each.pain_next_morning for each in sessions),
+        bool(sessions),
+        any(each.next_morning_asked for each in sessions),
+    )
+
+
+def _highest(values: Iterable[int | None]) -> int | None:
+    return max((value for value in values if value is not None), default=None)

@@ -52,10 +52,15 @@ def against_own(total: int | None, before: Sequence[float]) -> tuple[float | Non
     return ((total - fmean(before)) / around, None) if around else (None, NO_SPREAD)
 
 
-def readiness_course(answers: Iterable[Readiness]) -> tuple[ReadinessPoint, ...]:
-    """One point a local day, the last answer of each, against the 28 days before it."""
+def readiness_course(
+    answers: Iterable[Readiness], first: date = date.min, last: date = date.max
+) -> tuple[ReadinessPoint, ...]:
+    """One point a local day, the last answer of each, against the 28 days before it.
+
+    Only of the days from `first` to `last`; the answers may begin before.
+    """
     totals = _totals(answers)
-    return tuple(_point(day, totals) for day in sorted(totals))
+    return tuple(_point(day, totals) for day in sorted(totals) if first <= day <= last)
 
 
 def latest_readiness(answers: Iterable[Readiness]) -> ReadinessPoint | None:
