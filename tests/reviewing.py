@@ -50,6 +50,7 @@ class Room:
         self.records = {each.athlete: each for each in (squad(weeks=12) if records is None else records)}
         self.left, self.corrected, self.runs, self.done = 0, list[str](), list[str](), list[str]()
         self.stretches: list[Stretch] = []
+        self.referred: list[str] = []
         asks = Asks(
             self._squad,
             self._athlete,
@@ -58,6 +59,7 @@ class Room:
             self._leave,
             lambda run_id, _look: self.corrected.append(run_id),
             (("Plan sessions", self.done.append),),
+            reference=self.referred.append,
         )
         self.widget = ReviewRoom(Look(scheme, load_fonts(FONTS), desk_scale(size[0])), asks)
         qtbot.addWidget(self.widget)

@@ -89,6 +89,7 @@ class Reviewing:
                 self._correct_with(window),
                 (*deeds.doors, *self.doors),
                 deeds.plan,
+                deeds.reference,
             )
             room = self._room = ReviewRoom(look, asks)
             room.present(on=presenting)

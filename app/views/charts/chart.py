@@ -53,6 +53,7 @@ class Chart(QWidget):
         self._at: tuple[float, ...] | None = None
         self._labels: tuple[str, ...] = ()
         self._spoken: tuple[str, ...] = ()
+        self._measured: tuple[object, float] = (None, 0.0)
         self.graphics: Any = pg.GraphicsLayoutWidget()
         for surface in (self.graphics, self.graphics.viewport()):
             surface.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -238,7 +239,7 @@ class Chart(QWidget):
             return
         metrics = QFontMetricsF(self.look.font(self.look.sizes.small))
         (first, last), _ = self.plots[-1].vb.viewRange()
-        widest = max((metrics.horizontalAdvance(label) for label in self._labels), default=0.0)
+        widest = self._widest_label(metrics)
         room, wide = self.plots[-1].vb.width(), widest + metrics.averageCharWidth()
         if self._at is None:
             places = label_places(first, last, self._count, room, wide)
@@ -250,6 +251,14 @@ class Chart(QWidget):
             for place, label, before in zip(places, said, ["", *said], strict=False)
         ]
         self.plots[-1].getAxis("bottom").setTicks([ticks])
+
+    def _widest_label(self, metrics: QFontMetricsF) -> float:
+        """How wide the widest label is; measured anew only for other labels or letters."""
+        asked = self._labels, self.look
+        if asked != self._measured[0]:
+            widest = max(map(metrics.horizontalAdvance, set(self._labels)), default=0.0)
+            self._measured = asked, widest
+        return self._measured[1]
 
     def _reveal(self, place: int) -> None:
         (first, last), _ = self.plots[-1].vb.viewRange()

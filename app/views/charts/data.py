@@ -40,7 +40,7 @@ class Series:
 
     `low` and `high` bound each value, empty where there are no bounds. `words` are the values as a table
     shows them. `unknown` are places where something was done whose value is not known: a dash at the ground
-    line. `ended` writes the name at the end of the line.
+    line. `ended` writes the name at the end of the line. `shift` draws it so far beside its places.
     """
 
     name: str
@@ -53,6 +53,7 @@ class Series:
     high: tuple[float | None, ...] = ()
     unknown: tuple[int, ...] = ()
     ended: bool = False
+    shift: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +99,8 @@ class ChartData:
     are in sight at first. `gap` is the word that stands where the first panel has nothing, empty for none,
     among the first `gaps_up_to` places only: what is still to come is no gap.
     `first_column` is the title of the labels in the table, and `names` what stands there, longer than a
-    label may be. `empty` says in a sentence why there is nothing to draw, `aside` in what units it is.
+    label may be. `beside` are further columns that only the table has: a title, and the words of each place.
+    `empty` says in a sentence why there is nothing to draw, `aside` in what units it is.
     """
 
     name: str
@@ -114,6 +116,7 @@ class ChartData:
     names: tuple[str, ...] = ()
     empty: str = ""
     aside: str = ""
+    beside: tuple[tuple[str, tuple[str, ...]], ...] = ()
 
     @property
     def is_empty(self) -> bool:
@@ -139,7 +142,7 @@ class ChartData:
     def titles(self) -> tuple[str, ...]:
         """The titles of the table's columns."""
         first = self.first_column or self.unit.capitalize()
-        return (first, *(series.name for series in self.all_series))
+        return (first, *(series.name for series in self.all_series), *(title for title, _ in self.beside))
 
     @property
     def all_series(self) -> tuple[Series, ...]:
@@ -149,7 +152,8 @@ class ChartData:
     def cells(self, place: int) -> tuple[str, ...]:
         """The row of a place in the table."""
         first = self.names[place] if self.names else self.labels[place]
-        return (first, *(series.words[place] for series in self.all_series))
+        told = (*(series.words for series in self.all_series), *(words for _, words in self.beside))
+        return (first, *(words[place] for words in told))
 
     def as_text(self) -> str:
         """The whole table, tabs between cells, titles first, lines for rows."""

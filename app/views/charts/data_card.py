@@ -4,7 +4,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QGuiApplication, QKeySequence, QPalette
-from PySide6.QtWidgets import QFileDialog, QLabel, QMenu, QStackedWidget, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLabel, QMenu, QStackedWidget, QWidget
 
 from app.domain.errors import PacewrightError
 from app.views.charts.data import ChartData
@@ -56,6 +56,7 @@ class DataCard(Card):
         self.empty.setTextFormat(Qt.TextFormat.PlainText)
         self.empty.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self._look: Look | None = None
+        self._turned = False
         self.ask_why, self.switch, self.more = (
             WordButton(tr(WHY)),
             WordButton(tr(AS_TABLE)),
@@ -69,7 +70,9 @@ class DataCard(Card):
             button.setAccessibleName(f"{heading}: {button.text().rstrip('?').lower()}")
             self.header.addWidget(button)
         self.body.addWidget(self._faces, 1)
-        self.body.addWidget(self.readout)
+        self.foot = QHBoxLayout()
+        self.foot.addWidget(self.readout, 1)
+        self.body.addLayout(self.foot)
         self._connect(heading)
 
     def show_data(self, data: ChartData) -> None:
@@ -86,7 +89,18 @@ class DataCard(Card):
         if bare:
             self._face(self.empty)
         elif self._faces.currentWidget() is self.empty:
-            self._face(self.chart)
+            self._face(self.table if self._turned else self.chart)
+        self._say_place()
+
+    def show_blank(self) -> None:
+        """Show nothing, and hold nothing of what was shown before."""
+        self.set_aside("")
+        self.model.set_rows([])
+        self.chart.forget()
+        self.empty.setText("")
+        for button in (self.ask_why, self.switch, self.more):
+            button.setEnabled(False)
+        self._face(self.table if self._turned else self.chart)
         self._say_place()
 
     def set_look(self, look: Look) -> None:
@@ -129,6 +143,7 @@ class DataCard(Card):
         """Show the table for the chart, or the chart for the table; the keys go with it."""
         to_table = self._faces.currentWidget() is self.chart
         if self._faces.currentWidget() is not self.empty:
+            self._turned = to_table
             self._face(self.table if to_table else self.chart)
 
     def close_plots(self) -> None:

@@ -53,6 +53,14 @@ class PanelItems:
             for number, item in enumerate(items):
                 item.setVisible(number < self._used.get(kind, 0))
 
+    def hide(self) -> None:
+        """Draw nothing."""
+        self._panel, self._used, self.intervals = None, {}, []
+        for item in (item for items in self._pools.values() for item in items):
+            item.setVisible(False)
+        self._ring.setData(x=[], y=[])
+        self._dark.setOpts(x=[], height=[])
+
     def widen(self, places: float) -> None:
         """Keep the lines of intervals as wide as they are; `places` is that width in places."""
         for item in self.intervals:
@@ -63,7 +71,8 @@ class PanelItems:
         spots, bars = self._at_place(place)
         x = [] if place is None else [self._at[place]]
         ink = QColor(look.scheme.ink)
-        self._ring.setData(x=x * len(spots), y=spots, pen=pg.mkPen(ink, width=1))
+        ringed = [x[0] + shift for shift, _ in spots]
+        self._ring.setData(x=ringed, y=[value for _, value in spots], pen=pg.mkPen(ink, width=1))
         self._dark.setOpts(x=x * len(bars), height=bars, y0=self._bottom, brush=ink, pen=None)
 
     def drawn(self, kind: str) -> list[Any]:
@@ -74,8 +83,9 @@ class PanelItems:
     def _bottom(self) -> float:
         return 0.0 if self._panel is None else self._panel.bottom
 
-    def _at_place(self, place: int | None) -> tuple[list[float], list[float]]:
-        spots: list[float] = []
+    def _at_place(self, place: int | None) -> tuple[list[tuple[float, float]], list[float]]:
+        """Points as how far beside the place and at what height they are, and the heights of bars."""
+        spots: list[tuple[float, float]] = []
         bars: list[float] = []
         if place is not None and self._panel is not None:
             for series in self._panel.series:
@@ -83,13 +93,13 @@ class PanelItems:
                 if value is not None and series.form is Form.BARS:
                     bars.append(value - self._bottom)
                 elif value is not None:
-                    spots.append(value)
+                    spots.append((series.shift, value))
         return spots, bars
 
     def _draw(self, series: Series, panel: Panel, look: Look) -> None:
         colour = QColor(getattr(look.scheme, series.ink.value))
         known = [place for place, value in enumerate(series.values) if value is not None]
-        x = np.array([self._at[place] for place in known], dtype=float)
+        x = np.array([self._at[place] + series.shift for place in known], dtype=float)
         y = np.array([series.values[place] for place in known], dtype=float)
         if series.form is Form.BARS:
             bars = self._take("bars", lambda: pg.BarGraphItem(x=[], height=[], width=BAR, pen=None))
@@ -109,7 +119,7 @@ class PanelItems:
             whole = np.array([np.nan if value is None else value for value in series.values], dtype=float)
             curve.setData(x=np.array(self._at, dtype=float), y=whole, pen=pg.mkPen(colour, width=1))
         bounded = [
-            (position, low, high)
+            (position + series.shift, low, high)
             for position, low, high in zip(self._at, series.low, series.high, strict=False)
             if low is not None and high is not None
         ]

@@ -42,6 +42,15 @@ class SeriesChart(Chart):
         if data.last_known is not None:
             self.point_at(data.last_known)
 
+    def forget(self) -> None:
+        """Hold and draw no data any more."""
+        self.data = None
+        for items in self.drawn:
+            items.hide()
+        for item in self._gaps:
+            item.setVisible(False)
+        self.set_places((), ())
+
     def set_look(self, look: Look) -> None:
         """Take colours and letters, also for the words of the zones."""
         font = look.font(look.sizes.small)

@@ -71,7 +71,7 @@ BORROWED = (
     message("highest pain stated in a session of the day"),
     message("Settled by the next morning"),
     message(
-        "1 where pain on the next morning is no higher than before training, or at most 2 where that is unknown"
+        "1 where pain on the next morning is no higher than before training, or, that unknown, at most 2"
     ),
     message("other side / reference side x 100; turned over where less is better"),
     message("index of the right side, reference left: right / left x 100; turned if less is better"),

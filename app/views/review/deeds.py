@@ -11,6 +11,7 @@ from app.views.review.athlete.page import Door
 from app.views.review.entry.entering import Entering
 from app.views.review.handout.handing_out import HandingOut
 from app.views.review.planning.planner import Planner
+from app.views.review.reference.choosing import Choosing
 from app.views.theme import Look
 from app.views.translation import message, tr
 
@@ -23,10 +24,14 @@ REPORT, TEST, PLAN = message("Report"), message("Enter a test"), message("Plan s
 
 @dataclass(frozen=True, slots=True)
 class Deeds:
-    """Actions, each given an athlete's name: the `doors` of their page, and planning from the squad."""
+    """Actions, each given an athlete's name.
+
+    The `doors` of their page, planning from the squad, and choosing the reference side.
+    """
 
     doors: tuple[Door, ...] = ()
     plan: Callable[[str], object] | None = None
+    reference: Callable[[str], object] | None = None
 
 
 def athlete_deeds(
@@ -42,6 +47,7 @@ def athlete_deeds(
     handing_out, entering = HandingOut(keeper, stamp, house.fonts), Entering(keeper, stamp, new_id, after)
     plans = house.plans, lambda path: house.read_plan(path).plan.title
     planner = Planner(keeper, stamp, new_id, plans, after)
+    choosing = Choosing(keeper, stamp, after)
 
     def fitting() -> Look:
         return replace(look, sizes=desk_scale(window.width(), look.text))
@@ -54,4 +60,4 @@ def athlete_deeds(
         (tr(TEST), lambda athlete: entering.open(athlete, fitting(), window)),
         (tr(PLAN), plan),
     )
-    return Deeds(doors, plan)
+    return Deeds(doors, plan, lambda athlete: choosing.open(athlete, fitting(), window))

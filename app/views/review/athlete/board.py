@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QGridLayout, QScrollArea, QWidget
 
@@ -18,6 +18,7 @@ from app.views.review.athlete.part_chart import Part
 from app.views.review.athlete.progression_card import ProgressionCard
 from app.views.review.athlete.runs_card import RunsCard
 from app.views.review.athlete.view import AthleteView
+from app.views.review.figure_names import called_words
 from app.views.theme import LIGHT, Look
 from app.views.translation import message, tr
 from app.views.widgets.bars import quieten_bars
@@ -36,14 +37,14 @@ HEADINGS = (
 )
 """The charts of a view in their order, each with its number of panels."""
 EFFORT_PLACE, DAY_PLACE = 3, 7
-PARTS = 3
-"""The panels of reps, tempo and landings."""
 REFERENCE = {
     None: message("Reference side: none"),
     Side.LEFT: message("Reference side: left"),
     Side.RIGHT: message("Reference side: right"),
 }
 ROWS_IN_SIGHT = 2
+WIDE = 2
+"""The rows of cards that are as wide as the page."""
 LETTERS_FOR_TWO = 56
 """Two cards stand beside each other where there is room for so many letters."""
 BESIDE_LETTERS = 33
@@ -56,7 +57,7 @@ class Board(QScrollArea):
     """Shows a view; a chart is worked out when it comes into sight.
 
     `why` carries a heading and figures, `opened` a run, `correct` a run to be corrected; `reference` asks for
-    the reference side to be chosen, which is offered once `offer_reference` was called.
+    the reference side to be chosen, where `offer_reference` offers it.
     """
 
     why = Signal(str, object)
@@ -74,7 +75,7 @@ class Board(QScrollArea):
         self.setAccessibleName(tr("Charts, calendar, notes and runs"))
         self.cards = [DataCard(tr(heading), panels) for heading, panels in HEADINGS]
         self.effort_alone = DataCard(tr("Effort by session"))
-        self.part_card, self.pain_card = DataCard(tr(PART_HEADING), PARTS), DataCard(tr(PAIN_HEADING))
+        self.part_card, self.pain_card = DataCard(tr(PART_HEADING)), DataCard(tr(PAIN_HEADING))
         self.side_card, self.result_card = DataCard(tr("Left against right")), DataCard(tr("Test results"))
         self.course = WordButton(tr("Lately and usually"))
         self.course.setCheckable(True)
@@ -106,9 +107,10 @@ class Board(QScrollArea):
         """Show an athlete; the exercise and the test chosen stay chosen where they have any."""
         self.view, self._asked = view, None
         self._offer(
-            self.exercise, [(name if isinstance(name, str) else tr(name.name), name) for name in view.sided]
+            self.exercise,
+            [(name if isinstance(name, str) else called_words(name), name) for name in view.sided],
         )
-        self._offer(self.test, [(tr(test.name), test) for test in view.tests])
+        self._offer(self.test, [(called_words(test), test) for test in view.tests])
         self.reference_side.setText(tr(REFERENCE.get(view.record.reference, REFERENCE[None])))
         for card, shown in ((self.cards[EFFORT_PLACE], view.pain), (self.effort_alone, not view.pain)):
             card.setVisible(shown)
@@ -126,9 +128,9 @@ class Board(QScrollArea):
         """Work out every chart now, in sight or not."""
         self._sight.fill_all()
 
-    def offer_reference(self) -> None:
-        """Let the reference side be chosen."""
-        self.reference_side.setEnabled(True)
+    def offer_reference(self, *, on: bool) -> None:
+        """Let the reference side be chosen, or only be read."""
+        self.reference_side.setEnabled(on)
 
     def set_look(self, look: Look) -> None:
         """Take colours and letters."""
@@ -176,6 +178,8 @@ class Board(QScrollArea):
         if (across, order) == (self._across, self._placed):
             return
         self._across, self._placed = across, order
+        for left_out in {self.effort_alone, self.cards[EFFORT_PLACE], self.pain_card, self.notes} - {*order}:
+            self._grid.removeWidget(left_out)
         for number, card in enumerate(order):
             self._grid.addWidget(card, number // across, number % across)
         rows = -(-len(order) // across)
@@ -197,6 +201,12 @@ class Board(QScrollArea):
         then = self.pain_card, self.part_card, tempo, sessions, monotony, work, day
         return (*first, *then, self.calendar, self.notes)
 
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow the card that was asked where the cards above it take another room."""
+        if watched is self._asked and event.type() is QEvent.Type.Move:
+            self._keep_in_sight()
+        return super().eventFilter(watched, event)
+
     def _keep_in_sight(self) -> None:
         """Roll to the card that was asked, which stands elsewhere since the answer took its room."""
         if self._asked is not None:
@@ -205,11 +215,13 @@ class Board(QScrollArea):
     def _heighten(self) -> None:
         gap = self._grid.spacing()
         room = (self.viewport().height() - gap * (ROWS_IN_SIGHT - 1)) // ROWS_IN_SIGHT
-        for row in range(-(-len(self._placed) // max(self._across, 1)) + 1):
+        for row in range(-(-len(self._placed) // max(self._across, 1)) + WIDE):
             self._grid.setRowMinimumHeight(row, max(room, self._look.sizes.body * LEAST_ROW))
 
     def _lay_out(self) -> None:
         self._grid.setContentsMargins(0, 0, 0, 0)
+        for card in (*self.data_cards, self.calendar, self.notes, self.signs, self.runs):
+            card.setParent(self._inside)
         self.side_card.header.insertWidget(1, self.exercise)
         self.side_card.foot.addWidget(self.reference_side)
         self.part_card.header.insertWidget(1, self.by)
@@ -224,6 +236,7 @@ class Board(QScrollArea):
     def _connect(self) -> None:
         for card in self.data_cards:
             card.why.connect(partial(self._ask, card))
+            self._sight.watch(card)
         for choice, card, show in (
             (self.course.toggled, self.cards[DAY_PLACE], self._show_course),
             (self.exercise.activated, self.side_card, self._show_side),
@@ -305,13 +318,18 @@ class Board(QScrollArea):
     def _ask(self, card: DataCard, place: int) -> None:
         charted = self._whys.get(id(card))
         if charted is not None and place < len(charted.whys):
-            self._asked = card
+            self._follow(card)
             self.why.emit(charted.heading, charted.whys[place])
+
+    def _follow(self, card: QWidget) -> None:
+        card.removeEventFilter(self)
+        card.installEventFilter(self)
+        self._asked = card
 
     def _forget_asked(self) -> None:
         """Whoever rolls on is no longer at the card that was asked."""
         self._asked = None
 
     def _ask_of_signs(self, heading: str, figures: object) -> None:
-        self._asked = self.signs
+        self._follow(self.signs)
         self.why.emit(heading, figures)

@@ -3,6 +3,8 @@
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
+from typing import overload
 
 from app.analysis.figure import Figure
 from app.views.charts.data import ChartData
@@ -14,13 +16,53 @@ SHARE_TICKS = ((0.0, "0\u202f%"), (0.5, "50\u202f%"), (1.0, "100\u202f%"))
 OFF = message("off")
 
 
+class Later(Sequence[tuple[Figure, ...]]):
+    """The figures of so many places, each made when it is asked for."""
+
+    def __init__(self, count: int, make: Callable[[int], tuple[Figure, ...]]) -> None:
+        self._count, self._make = count, make
+
+    def __len__(self) -> int:
+        return self._count
+
+    @overload
+    def __getitem__(self, place: int) -> tuple[Figure, ...]: ...
+    @overload
+    def __getitem__(self, place: slice) -> tuple[tuple[Figure, ...], ...]: ...
+    def __getitem__(self, place: int | slice) -> tuple[Figure, ...] | tuple[tuple[Figure, ...], ...]:
+        """The figures of a place, or of several."""
+        if isinstance(place, slice):
+            return tuple(map(self._make, range(*place.indices(self._count))))
+        return self._make(range(self._count)[place])
+
+
 @dataclass(frozen=True, slots=True)
 class Charted:
     """What a card shows: its heading, the chart, and the figures of each place, which know why."""
 
     heading: str
     data: ChartData
-    whys: tuple[tuple[Figure, ...], ...] = ()
+    whys: Sequence[tuple[Figure, ...]] = ()
+
+
+class Made(Sequence[Charted]):
+    """Charts in their order, each worked out when it is first looked at."""
+
+    def __init__(self, makers: Sequence[Callable[[], Charted]]) -> None:
+        self._makers = tuple(map(cache, makers))
+
+    def __len__(self) -> int:
+        return len(self._makers)
+
+    @overload
+    def __getitem__(self, place: int) -> Charted: ...
+    @overload
+    def __getitem__(self, place: slice) -> tuple[Charted, ...]: ...
+    def __getitem__(self, place: int | slice) -> Charted | tuple[Charted, ...]:
+        """The chart at a place, or several."""
+        if isinstance(place, slice):
+            return tuple(make() for make in self._makers[place])
+        return self._makers[place]()
 
 
 Found = Mapping[tuple[str, str], Figure]

@@ -1,6 +1,7 @@
 """Adherence as three charts, never one number: of reps, of tempo, of sessions, by week or month."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from app.analysis.adherence_parts import Kept, ended, kept, sessions_kept
 from app.analysis.figure import Figure
@@ -21,6 +22,15 @@ NO_DUE = message(
 )
 
 
+@dataclass(frozen=True, slots=True)
+class Apart:
+    """What is counted beside a share and is not in it: its title, how many by place, the sum in words."""
+
+    title: str
+    counts: Sequence[int]
+    told: str
+
+
 def reps_chart(record: AthleteRecord, times: Times) -> Charted:
     """Reps done of those prescribed."""
     weeks = _kept(record, times)
@@ -37,7 +47,9 @@ def reps_chart(record: AthleteRecord, times: Times) -> Charted:
     counted = [words.of(week.met, week.prescribed) if week.prescribed else "" for week in weeks]
     more = tr("reps beyond: {n}")
     beyond = [more.format(n=words.whole(week.extra)) if week.extra else "" for week in weeks]
-    return _charted(tr("Reps done of prescribed"), times, figures, (counted, beyond), NO_REPS)
+    total = sum(week.extra for week in weeks)
+    apart = Apart(tr("Reps beyond"), [week.extra for week in weeks], more.format(n=words.whole(total)))
+    return _charted(tr("Reps done of prescribed"), times, figures, (counted, beyond), NO_REPS, apart)
 
 
 def tempo_chart(record: AthleteRecord, times: Times) -> Charted:
@@ -74,7 +86,9 @@ def sessions_chart(record: AthleteRecord, times: Times) -> Charted:
     counted = [words.of(week.done, week.due) if week.due else "" for week in weeks]
     left_out = tr("excused: {n}")
     excused = [left_out.format(n=week.excused) if week.excused else "" for week in weeks]
-    return _charted(tr("Sessions done of due"), times, figures, (counted, excused), NO_DUE)
+    total = sum(week.excused for week in weeks)
+    apart = Apart(tr("Excused"), [week.excused for week in weeks], left_out.format(n=total))
+    return _charted(tr("Sessions done of due"), times, figures, (counted, excused), NO_DUE, apart)
 
 
 def _kept(record: AthleteRecord, times: Times) -> list[Kept]:
@@ -84,7 +98,12 @@ def _kept(record: AthleteRecord, times: Times) -> list[Kept]:
 
 
 def _charted(
-    heading: str, times: Times, figures: Sequence[Figure], beside: Sequence[Sequence[str]], empty: str
+    heading: str,
+    times: Times,
+    figures: Sequence[Figure],
+    beside: Sequence[Sequence[str]],
+    empty: str,
+    apart: Apart | None = None,
 ) -> Charted:
     series = Series(
         heading,
@@ -104,6 +123,7 @@ def _charted(
         gaps_up_to=sum(bucket.last < times.today for bucket in times.buckets),
         names=times.names,
         empty=tr(empty),
-        aside=tr(ASIDE),
+        aside=words.DOT.join((tr(ASIDE), apart.told)) if apart and any(apart.counts) else tr(ASIDE),
+        beside=() if apart is None else ((apart.title, tuple(map(words.whole, apart.counts))),),
     )
     return Charted(heading, data, tuple((each,) for each in figures))

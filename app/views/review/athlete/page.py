@@ -29,13 +29,15 @@ Door = tuple[str, Callable[[str], object]]
 class AthletePage(QWidget):
     """Shows an `AthleteView`. `doors` are the actions beside the range, each given the athlete's name.
 
-    `why` carries a heading and figures, `opened` and `correct` a run, `stretched` another stretch of time.
+    `why` carries a heading and figures, `opened` and `correct` a run, `stretched` another stretch of time,
+    `reference` the athlete whose reference side is to be chosen.
     """
 
     why = Signal(str, object)
     opened = Signal(str)
     correct = Signal(str)
     stretched = Signal(object)
+    reference = Signal(str)
 
     def __init__(self, look: Look, doors: Sequence[Door] = (), parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -57,6 +59,7 @@ class AthletePage(QWidget):
         self.board.why.connect(self.why)
         self.board.opened.connect(self.opened)
         self.board.correct.connect(self.correct)
+        self.board.reference.connect(self._want_reference)
         self.set_look(look)
 
     def begin(self, athlete: str) -> None:
@@ -131,6 +134,9 @@ class AthletePage(QWidget):
 
     def _pass(self, act: Callable[[str], object], _checked: bool = False) -> None:
         act(self.athlete)
+
+    def _want_reference(self) -> None:
+        self.reference.emit(self.athlete)
 
     def _ask(self, figure: Figure) -> None:
         self.why.emit(tr(figure.name), (figure,))

@@ -50,7 +50,7 @@ def result_chart(record: AthleteRecord, test: FieldTest | None, errors: Mapping[
     by_day = {side: {each.day: each.value for each in found} for side, found in values.items()}
     error = errors.get(test.key)
     around = None if error is None or len(values) == 1 else error / math.sqrt(2)
-    series = tuple(_series(side, [by_day[side].get(day) for day in days], test, around) for side in values)
+    series = tuple(series_of(side, [by_day[side].get(day) for day in days], test, around) for side in values)
     zones = (
         tuple(zone for found in values.values() for zone in _zone(found, error)) if len(values) == 1 else ()
     )
@@ -104,7 +104,7 @@ def _values(record: AthleteRecord, test: FieldTest) -> dict[Side, tuple[DayValue
     }
 
 
-def _series(side: Side, values: Sequence[float | None], test: FieldTest, around: float | None) -> Series:
+def series_of(side: Side, values: Sequence[float | None], test: FieldTest, around: float | None) -> Series:
     """A side's line; with bars of 1.96 typical errors `around` each value where that is given."""
     name, ink, mark = LOOKS[side]
     unit = unit_words(test.unit)

@@ -3,12 +3,13 @@
 from collections.abc import Iterable, Sequence
 
 from app.analysis.figure import Figure
-from app.analysis.figures_wellbeing import EFFORT, MORNING, PAIN, wellbeing_figures
+from app.analysis.figures_wellbeing import session_figures
 from app.analysis.pain import CAUTION_TO, SAFE_TO
+from app.analysis.reasons_pain import pain_before
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 from app.views.charts.data import ChartData, Ink, Mark, Panel, Series, Zone
 from app.views.review import words
-from app.views.review.athlete.charted import Charted, found_in, spoken
+from app.views.review.athlete.charted import Charted, Later, spoken
 from app.views.review.figure_words import weekday_words
 from app.views.translation import message, tr
 
@@ -22,13 +23,8 @@ ZONES = (
 NONE_YET = message("No session in this time.")
 
 
-def session_chart(
-    record: AthleteRecord, figures: Iterable[Figure] | None = None, *, pain: bool = True
-) -> Charted:
-    """RPE above, pain below: highest in the session and on the morning after. Without `pain` none of it.
-
-    `figures` are those of `wellbeing_figures`, where they are at hand.
-    """
+def session_chart(record: AthleteRecord, *, pain: bool = True) -> Charted:
+    """RPE above, pain below: highest in the session and on the morning after. Without `pain` none of it."""
     sessions = in_order(each for each in record.sessions if record.first <= each.day <= record.last)
     names = [weekday_words(each.day) for each in sessions]
     efforts = [None if each.rpe is None else float(each.rpe) for each in sessions]
@@ -60,13 +56,13 @@ def session_chart(
         else tr("0 to 10"),
     )
     heading = tr("Effort and pain by session") if pain else tr("Effort by session")
-    found = found_in(wellbeing_figures(record) if figures is None else figures)
-    rules = (EFFORT, PAIN, MORNING) if pain else (EFFORT,)
-    whys = tuple(
-        tuple(found[rule.name, f"{each.day.isoformat()} {each.run_id}"] for rule in rules)
-        for each in sessions
-    )
-    return Charted(heading, data, whys)
+    before = pain_before(record)
+
+    def why(place: int) -> tuple[Figure, ...]:
+        figures = session_figures(sessions[place], before.get(sessions[place].day))
+        return figures if pain else figures[:1]
+
+    return Charted(heading, data, Later(len(sessions), why))
 
 
 def in_order(sessions: Iterable[ReviewedSession]) -> tuple[ReviewedSession, ...]:

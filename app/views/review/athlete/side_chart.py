@@ -9,7 +9,7 @@ from app.domain.reviewed import AthleteRecord, PartTotals
 from app.views.charts.data import ChartData, Form, Ink, Mark, Panel, Series
 from app.views.charts.scales import round_ticks
 from app.views.review import words
-from app.views.review.athlete.charted import Charted, decimals, each_tick, spoken
+from app.views.review.athlete.charted import Charted, Later, decimals, each_tick, spoken
 from app.views.review.figure_words import weekday_words
 from app.views.translation import message, tr
 
@@ -77,11 +77,15 @@ def _charted(days: dict[date, dict[Side, float]], exercise: str, unit: str, what
         empty=tr(NO_SIDES),
         aside=words.DOT.join(filter(None, (exercise, what))),
     )
-    whys = tuple(
-        (_figure(left.values[place], "left", day, what), _figure(right.values[place], "right", day, what))
-        for place, day in enumerate(ordered)
-    )
-    return Charted(tr("Left against right"), data, whys)
+
+    def why(place: int) -> tuple[Figure, ...]:
+        day = ordered[place]
+        return (
+            _figure(left.values[place], "left", day, what),
+            _figure(right.values[place], "right", day, what),
+        )
+
+    return Charted(tr("Left against right"), data, Later(len(ordered), why))
 
 
 def weeks_from(days: Iterable[date]) -> tuple[float, ...]:

@@ -1,44 +1,35 @@
 """Everything the page of an athlete shows, worked out before it is shown; plain values, no widgets."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 from app.analysis.figure import Figure
-from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO, adherence_figures
 from app.analysis.figures_changes import last_changes
-from app.analysis.figures_load import MONOTONY, WEEK, load_figures
+from app.analysis.figures_load import load_figures
 from app.analysis.figures_progression import ExerciseSigns, exercise_signs
-from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, wellbeing_figures
 from app.analysis.reliability import detectable_changes, trusts_of
 from app.analysis.tests_kinds import FieldTest
 from app.domain.keeping import Note, Person
 from app.domain.records import RunSummary
 from app.domain.reviewed import AthleteRecord
-from app.views.review.athlete.buckets import buckets, step_of
+from app.views.review.athlete.buckets import Step, buckets, step_of
 from app.views.review.athlete.calendar import Week, weeks_of
-from app.views.review.athlete.charted import Charted, Times
+from app.views.review.athlete.charted import Charted, Found, Made, Times, found_in
 from app.views.review.athlete.course_chart import course_chart
+from app.views.review.athlete.head import head_of
 from app.views.review.athlete.kept_charts import reps_chart, sessions_chart, tempo_chart
-from app.views.review.athlete.load_charts import load_charts
+from app.views.review.athlete.load_charts import day_chart, monotony_chart, week_chart
+from app.views.review.athlete.pain_chart import pain_chart
+from app.views.review.athlete.part_chart import Part, part_chart
 from app.views.review.athlete.result_chart import result_chart, tests_done
 from app.views.review.athlete.session_chart import session_chart
 from app.views.review.athlete.side_chart import side_chart, sided_exercises
+from app.views.review.athlete.side_test_chart import side_test_chart, sided_tests
 from app.views.review.athlete.work_charts import work_chart
-from app.views.review.figure_words import PAINFUL
 
-WHOLE = (SESSIONS.name, REPS.name, TEMPO.name, HIGHEST.name)
-LATEST = (WEEK.name, MONOTONY.name, TOTAL.name, OWN.name)
-ORDER = (
-    SESSIONS.name,
-    REPS.name,
-    TEMPO.name,
-    WEEK.name,
-    MONOTONY.name,
-    HIGHEST.name,
-    TOTAL.name,
-    OWN.name,
-)
-"""The figures at the top, in this order; WHOLE are of the whole time, LATEST the last that is known."""
+AT_ONCE = (0, 1, 3)
+"""The charts at the top of the page: reps, load, effort and pain."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +41,7 @@ class AthleteView:
 
     record: AthleteRecord
     head: tuple[Figure, ...]
-    charts: tuple[Charted, ...]
+    charts: Sequence[Charted]
     exercises: tuple[str, ...]
     tests: tuple[FieldTest, ...]
     errors: Mapping[str, float]
@@ -62,9 +53,24 @@ class AthleteView:
     signs: tuple[ExerciseSigns, ...] = ()
     changes: tuple[tuple[Figure, Figure], ...] = ()
 
-    def side(self, exercise: str | None) -> Charted:
-        """The chart of the sides in one exercise."""
-        return side_chart(self.record, exercise)
+    @property
+    def sided(self) -> tuple[str | FieldTest, ...]:
+        """What can be compared left against right: exercises by name, then tests."""
+        return (*self.exercises, *sided_tests(self.tests))
+
+    def side(self, chosen: str | FieldTest | None) -> Charted:
+        """The chart of the sides in one exercise or test."""
+        if isinstance(chosen, FieldTest):
+            return side_test_chart(self.record, chosen, self.errors)
+        return side_chart(self.record, chosen)
+
+    def parts(self, by: Part) -> Charted:
+        """The chart of reps, tempo and landings by stage, exercise or side."""
+        return part_chart(self.record, by)
+
+    def pain_by_day(self) -> Charted | None:
+        """The chart of pain by day; None where pain is not shown."""
+        return pain_chart(self.record) if self.pain else None
 
     def course(self) -> Charted:
         """The chart of the load lately and usually."""
@@ -83,24 +89,16 @@ def athlete_view(
     *,
     pain: bool = True,
 ) -> AthleteView:
-    """Work out the page of a record; without `pain` nothing of it, and no notes."""
-    step = step_of(record.first, record.last)
-    times = Times(buckets(record.first, record.last, step), step, record.today)
-    load, wellbeing = load_figures(record), wellbeing_figures(record)
-    week, day, monotony = load_charts(record, times, load)
-    charts = (
-        reps_chart(record, times),
-        week,
-        tempo_chart(record, times),
-        session_chart(record, wellbeing, pain=pain),
-        sessions_chart(record, times),
-        monotony,
-        work_chart(record, times),
-        day,
-    )
+    """Work out the page of a record; without `pain` nothing of it, and no notes.
+
+    The charts that are not at the top of the page are worked out when they come into sight.
+    """
+    charts = Made(chart_makers(record, pain=pain))
+    for number in AT_ONCE:
+        charts[number]
     return AthleteView(
         record,
-        head_figures((*adherence_figures(record), *load, *wellbeing), pain=pain),
+        head_of(record, pain=pain),
         charts,
         sided_exercises(record),
         tests_done(record),
@@ -115,13 +113,22 @@ def athlete_view(
     )
 
 
-def head_figures(found: Iterable[Figure], *, pain: bool = True) -> tuple[Figure, ...]:
-    """Those of all figures that stand at the top of the page; an unknown one among them says why."""
-    chosen: dict[str, Figure] = {}
-    for figure in found:
-        before = chosen.get(figure.name)
-        unknown = before is None or before.value is None
-        latest = figure.name in LATEST and (figure.value is not None or unknown)
-        if latest or (figure.name in WHOLE and not figure.of):
-            chosen[figure.name] = figure
-    return tuple(chosen[name] for name in ORDER if name in chosen and (pain or name not in PAINFUL))
+def chart_makers(record: AthleteRecord, *, pain: bool) -> tuple[Callable[[], Charted], ...]:
+    """What makes each chart of a page, in the order of the page; `AT_ONCE` are at the top of it."""
+    step = step_of(record.first, record.last)
+    times = Times(buckets(record.first, record.last, step), step, record.today)
+
+    @cache
+    def found() -> Found:
+        return found_in(load_figures(record))
+
+    return (
+        lambda: reps_chart(record, times),
+        lambda: week_chart(record, times, found() if step is Step.WEEK else {}),
+        lambda: tempo_chart(record, times),
+        lambda: session_chart(record, pain=pain),
+        lambda: sessions_chart(record, times),
+        lambda: monotony_chart(record, found()),
+        lambda: work_chart(record, times),
+        lambda: day_chart(record, found()),
+    )

@@ -5,7 +5,8 @@ from datetime import UTC, datetime, timedelta
 from app.analysis.athlete_figures import athlete_figures
 from app.domain.keeping import Note
 from app.domain.plan import Side
-from app.views.review.athlete.view import ORDER, athlete_view, head_figures
+from app.views.review.athlete.head import ORDER, head_figures
+from app.views.review.athlete.view import athlete_view
 from app.views.review.figure_words import PAINFUL
 from tests.reviewed import MONDAY, lights, record, result, session
 from tests.squads import nothing, season
