@@ -1,6 +1,7 @@
 """Figures of how far a test can be trusted, by the record's own repeated tries."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from app.analysis.figure import Figure, Input, Rule
 from app.analysis.reliability import TOO_FEW_ATHLETES, TOO_FEW_PAIRS, Trust
@@ -9,6 +10,9 @@ from app.analysis.tests_kinds import FieldTest
 HOPKINS = "Hopkins 2000, Sports Med 30:1-15 (secondary: course notes)."
 ALTMAN = "Bland and Altman 1986, Lancet 327:307-310."
 FLEISS = "Shrout and Fleiss 1979, Psychol Bull 86:420-428."
+ONE_DAY = (
+    "Tries of one day; from one day to another a test can stray more, and the best of tries strays less."
+)
 NO_SPREAD = "All tries were the same, so that there is no spread to share out."
 
 
@@ -64,14 +68,15 @@ def _of_pairs(
     test: FieldTest, name: str, formula: str, source: str, value: float | None, trust: Trust
 ) -> Figure:
     rule = Rule(f"{test.name}: {name}", test.unit, formula, source)
-    return rule.figure(value, trust.pairs, TOO_FEW_PAIRS)
+    found = rule.figure(value, trust.pairs, TOO_FEW_PAIRS)
+    return found if value is None else replace(found, caution=ONE_DAY)
 
 
 def _worthwhile(test: FieldTest, trust: Trust) -> Figure:
     rule = Rule(
         f"{test.name}: smallest worthwhile change",
         test.unit,
-        "0.2 x standard deviation between athletes, freed of the typical error",
+        "0.2 x standard deviation between athletes, freed of the error that their means hold",
         HOPKINS,
     )
     told = {None: None, True: "yes", False: "no"}[trust.shows_small]

@@ -1,5 +1,6 @@
 """How far a test can be trusted, by the record's own tries: what two tries of one day differ by."""
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -73,11 +74,12 @@ def trust_of(tries: Mapping[Group, Sequence[Try]]) -> Trust:
     """What is known of one test; under ten pairs nothing of its error, under ten athletes no spread."""
     values = {group: [each.value for each in own if each.value is not None] for group, own in tries.items()}
     pairs = [(own[0], own[1]) for own in values.values() if len(own) > 1]
-    spread = _lasts(values)
+    spread, held = _lasts(values)
     enough = len(pairs) >= FEWEST_PAIRS
     first, second = [one for one, _ in pairs], [other for _, other in pairs]
     error = typical_error([other - one for one, other in pairs]) if enough else None
-    worthwhile = smallest_worthwhile_change(spread, error) if len(spread) >= FEWEST_ATHLETES else None
+    of_means = None if error is None else error * math.sqrt(held)
+    worthwhile = smallest_worthwhile_change(spread, of_means) if len(spread) >= FEWEST_ATHLETES else None
     return Trust(
         len(pairs),
         len(spread),
@@ -97,10 +99,16 @@ def detectable_changes(trusts: Trusts) -> dict[str, float]:
     return {key: trust.detectable for key, trust in trusts.items() if trust.detectable is not None}
 
 
-def _lasts(values: Mapping[Group, Sequence[float]]) -> list[float]:
-    """The mean of the tries of the last day of each athlete, sides averaged."""
-    days: dict[bytes, dict[date, list[float]]] = {}
+def _lasts(values: Mapping[Group, Sequence[float]]) -> tuple[list[float], float]:
+    """The mean of the tries of each athlete's last day, sides averaged, and the part of the error it holds.
+
+    That part is the variance of such a mean by that of a try, 1 for a single one: the mean over athletes of
+    the sum of 1 / tries of each side, by the number of sides squared.
+    """
+    days: dict[bytes, dict[date, list[Sequence[float]]]] = {}
     for (whose, _, day), own in values.items():
         if own:
-            days.setdefault(whose, {}).setdefault(day, []).append(fmean(own))
-    return [fmean(by_day[max(by_day)]) for by_day in days.values()]
+            days.setdefault(whose, {}).setdefault(day, []).append(own)
+    lasts = [by_day[max(by_day)] for by_day in days.values()]
+    held = [sum(1 / len(side) for side in sides) / len(sides) ** 2 for sides in lasts]
+    return [fmean(map(fmean, sides)) for sides in lasts], fmean(held) if held else 0.0

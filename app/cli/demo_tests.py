@@ -44,7 +44,10 @@ def _of_one(name: str, on: date, gone: float) -> Iterator[Result]:
     own = Random(f"strength of {name}")  # noqa: S311 - an invention, no secret
     build = own.uniform(0.86, 1.14)
     chance = Random(f"tests {on} {name}")  # noqa: S311 - an invention, no secret
-    for key, side, values, attempt in (*_sided(name, build, gone, chance), *_others(build, gone, chance)):
+    for key, side, values, attempt in (
+        *_sided(name, build, gone, chance),
+        *_others(build, own.gauss(0, 1), gone, chance),
+    ):
         test = field_test(key)
         assert test is not None  # noqa: S101 - named here
         kept = ((part.key, part.unit) for part in test.parts) if len(values) > 1 else ((key, test.unit),)
@@ -67,12 +70,12 @@ def _sided(name: str, build: float, gone: float, chance: Random) -> Tries:
         yield "jumps_in_square", side, (str(inside), str(10 - inside)), 1
 
 
-def _others(build: float, gone: float, chance: Random) -> Tries:
+def _others(build: float, clumsy: float, gone: float, chance: Random) -> Tries:
     for attempt in range(1, 4):
-        contact = round(chance.gauss(225 - 20 * gone, 12))
+        contact = round(chance.gauss(225 + 15 * clumsy - 20 * gone, 9))
         flight = round(chance.gauss(470 * (1 + 0.04 * gone) * build**0.5, 10))
         yield "drop_jump_flight", Side.BOTH, (str(contact), str(flight)), attempt
-        errors = max(0, round(chance.gauss(6.5 - 2 * gone, 1)))
+        errors = max(0, round(chance.gauss(6.5 + 1.5 * clumsy - 2 * gone, 0.7)))
         yield "landing_errors", Side.BOTH, (str(errors),), attempt
     stances = (0, *(max(0, round(chance.gauss(about, 1))) for about in (2, 1)))
     foam = tuple(max(0, round(chance.gauss(about - gone, 1.2))) for about in (1, 6, 4))

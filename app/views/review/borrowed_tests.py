@@ -51,7 +51,7 @@ FORMULAS = (
     message("(greater - smaller) / greater x 100"),
     message("standard deviation of the differences between the first two tries of a day / sqrt 2"),
     message("1.96 x sqrt 2 x typical error"),
-    message("0.2 x standard deviation between athletes, freed of the typical error"),
+    message("0.2 x standard deviation between athletes, freed of the error that their means hold"),
     message("100 x typical error / mean of all tries"),
     message("mean of the differences of two tries of a day; limits of agreement -+ 2 SD"),
     message("root mean square of the differences of two tries"),
@@ -67,6 +67,9 @@ REASONS = (
     message("No jump was counted."),
     message("The reach forwards of one side is missing."),
     message("No landing was looked at."),
+    message(
+        "Tries of one day; from one day to another a test can stray more, and the best of tries strays less."
+    ),
     message("All tries were the same, so that there is no spread to share out."),
 )
 

@@ -103,6 +103,27 @@ def test_the_worthwhile_change_is_of_each_athletes_last_day_freed_of_the_error()
     assert hops([each for each in tries if each.whose != b"\x01"]).worthwhile is None
 
 
+@given(
+    st.lists(
+        st.lists(st.integers(100, 200), min_size=4, max_size=4),
+        min_size=10,
+        max_size=14,
+    )
+)
+def test_the_spread_is_freed_of_as_much_error_as_a_mean_of_tries_holds(people: list[list[int]]) -> None:
+    # Reference: numpy. Two tries of two sides are averaged, so that a quarter of a try's variance is left.
+    tries = [
+        tried(value, 1 + place % 2, whose=bytes([number]), side=(Side.LEFT, Side.RIGHT)[place // 2])
+        for number, values in enumerate(people)
+        for place, value in enumerate(values)
+    ]
+    table = np.array(people, float)
+    apart = np.concatenate([table[:, 1] - table[:, 0], table[:, 3] - table[:, 2]])
+    error = apart.var(ddof=1) / 2
+    left = max(table.mean(axis=1).var(ddof=1) - error / 4, 0.0)
+    assert hops(tries).worthwhile == pytest.approx(0.2 * left**0.5, abs=1e-6)
+
+
 def test_tries_made_of_parts_are_trusted_by_the_value_they_come_to() -> None:
     tries = [
         tried(
