@@ -32,11 +32,12 @@ from app.views.review.planning.grid import MonthGrid
 from app.views.review.planning.month import NO_TIME, clock_of, session_words
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
+from app.views.widgets.bars import quieten_bars
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.outlines import outline_fields
-from app.views.widgets.plain import strong_button
+from app.views.widgets.plain import scrolling, strong_button
 from app.views.widgets.word_button import WordButton
 
 WIDE = 10_000
@@ -274,15 +275,16 @@ class PlanDialog(QDialog):
         beside = QVBoxLayout()
         beside.addWidget(self._day, 1)
         beside.addWidget(self._new, 1)
-        above = QHBoxLayout()
+        inside = QWidget()
+        above = QHBoxLayout(inside)
+        above.setContentsMargins(0, 0, 0, 0)
         above.addWidget(self._month, 6)
         above.addLayout(beside, 4)
+        self._scroll = scrolling(inside, tr("Month and day"), sideways=True)
         frame = QVBoxLayout(self)
-        for part in (self.title, above, self.message):
-            if isinstance(part, QWidget):
-                frame.addWidget(part)
-            else:
-                frame.addLayout(part, 1)
+        frame.addWidget(self.title)
+        frame.addWidget(self._scroll, 1)
+        frame.addWidget(self.message)
 
     def _days_of_the_week(self) -> QWidget:
         """Seven ticks, of use where a session comes weekly."""
@@ -309,6 +311,9 @@ class PlanDialog(QDialog):
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
         outline_fields(self, look.scheme)
+        quieten_bars(self._scroll, look)
+        for listed in (self.sessions, self.people):
+            quieten_bars(listed, look)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         for card in (self._month, self._day, self._new):
