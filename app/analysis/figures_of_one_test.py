@@ -8,8 +8,10 @@ from statistics import fmean
 from app.analysis.adherence_parts import REPS_CAUTION
 from app.analysis.balance import anterior_reach_apart, in_square, landing_band, reach_composite
 from app.analysis.figure import Figure, Input, Rule
+from app.analysis.figures_trust import MEASURES
 from app.analysis.jumps import TOO_FEW_REBOUNDS, Hop, ten_hops
 from app.analysis.one_rep_max import estimated_one_rep_max, mayhew, oconner, percent_of_maximum, wathen
+from app.analysis.reliability import TOO_FEW_PAIRS
 from app.analysis.tests_catalog import field_test, tried_tests
 from app.analysis.tests_kinds import OF_LIFT, FieldTest
 from app.analysis.tests_values import Try, day_tries, day_values
@@ -74,15 +76,24 @@ BESIDE: dict[str, tuple[Rule, ...]] = {
 
 
 def figures_about(figures: Iterable[Figure], test: FieldTest) -> tuple[Figure, ...]:
-    """Those of the figures that tell of a test: of its course, sides and trust, and those it alone has."""
+    """Those of the figures that tell of a test: course and sides, what it alone has, how far it is trusted.
+
+    That there are too few repeated tries is said once.
+    """
     beside = {rule.name for rule in BESIDE.get(test.key.partition(OF_LIFT)[0], ())}
     lifted = f"lift: {test.lift}"
-    return tuple(
-        figure
-        for figure in figures
-        if figure.name.rpartition(": ")[0] == test.name
-        or (figure.name in beside and (figure.name != MAXIMUM.name or figure.of == lifted))
-    )
+    own: list[Figure] = []
+    alone: list[Figure] = []
+    trusted: dict[object, Figure] = {}
+    for figure in figures:
+        whose, _, measure = figure.name.rpartition(": ")
+        if figure.name in beside and (figure.name != MAXIMUM.name or figure.of == lifted):
+            alone.append(figure)
+        elif whose == test.name and measure in MEASURES:
+            trusted.setdefault(TOO_FEW_PAIRS if figure.reason == TOO_FEW_PAIRS else measure, figure)
+        elif whose == test.name:
+            own.append(figure)
+    return (*own, *alone, *trusted.values())
 
 
 def figures_of_one_test(record: AthleteRecord) -> Iterator[Figure]:

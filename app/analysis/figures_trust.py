@@ -10,6 +10,18 @@ from app.analysis.tests_kinds import FieldTest
 HOPKINS = "Hopkins 2000, Sports Med 30:1-15 (secondary: course notes)."
 ALTMAN = "Bland and Altman 1986, Lancet 327:307-310."
 FLEISS = "Shrout and Fleiss 1979, Psychol Bull 86:420-428."
+MEASURES = frozenset(
+    {
+        "typical error",
+        "minimal detectable change",
+        "smallest worthwhile change",
+        "variation of a try",
+        "first try less second",
+        "repeatability",
+        "intraclass correlation",
+    }
+)
+"""What is told of a test's trust, by the end of the names of its figures."""
 ONE_DAY = (
     "Tries of one day; from one day to another a test can stray more, and the best of tries strays less."
 )

@@ -8,6 +8,8 @@ from statsmodels.stats.proportion import proportion_confint
 from app.analysis.figure import Figure
 from app.analysis.figures_of_one_test import figures_about
 from app.analysis.figures_tests import figures_of_tests
+from app.analysis.figures_trust import MEASURES, trust_figures
+from app.analysis.reliability import TOO_FEW_PAIRS, UNKNOWN
 from app.analysis.tests_catalog import field_test, tried_tests
 from app.domain.keeping import Result
 from app.domain.plan import Side
@@ -121,7 +123,26 @@ def test_every_figure_of_tests_is_told_with_one_of_them() -> None:
     looked = full()
     figures = figures_of_tests(looked)
     told = [figures_about(figures, test) for test in tried_tests(looked.results)]
-    assert {figure.name for own in told for figure in own} == {figure.name for figure in figures}
+    every = {figure.name for figure in figures if figure.reason != TOO_FEW_PAIRS}
+    assert every <= {figure.name for own in told for figure in own}
+
+
+def test_what_a_test_alone_has_is_told_before_its_trust_and_too_few_tries_are_said_once() -> None:
+    errors = (result(value, "landing_errors", unit="errors", side=Side.BOTH) for value in (4, 5))
+    looked = record(results=tuple(errors))
+    (test,) = tried_tests(looked.results)
+    names = [
+        each.name.removeprefix(f"{test.name}: ") for each in figures_about(figures_of_tests(looked), test)
+    ]
+    assert names == [
+        *("best", "last", "change", "slope", "rank test"),
+        *("Landing errors, last mean", "typical error", "smallest worthwhile change"),
+    ]
+
+
+def test_the_measures_of_trust_are_those_that_are_told() -> None:
+    (hop, *_) = tried_tests(full().results)
+    assert {each.name.rpartition(": ")[2] for each in trust_figures(hop, UNKNOWN)} == MEASURES
 
 
 def test_a_test_of_a_lift_is_told_apart_from_that_of_another_and_of_none() -> None:
