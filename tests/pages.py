@@ -3,16 +3,18 @@
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
-from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtWidgets import QApplication, QDialog, QMainWindow, QWidget
 
 from app import wiring
 from app.audio.trial import Trial
 from app.domain.compiler import compile_timeline
 from app.domain.dose import Dose
 from app.domain.errors import FileProblemsError, Problem
+from app.domain.keeping import Note
 from app.domain.plan import Exercise, Side
 from app.domain.squad import OwedKind, OwedRating
 from app.planfile.screen_settings import ScreenSettings
@@ -34,7 +36,11 @@ from app.views.home.state import HomeState, Offer
 from app.views.lettering import load_fonts
 from app.views.pages import Pages
 from app.views.review.athlete.view import athlete_view
+from app.views.review.entry.dialog import TestDialog
+from app.views.review.handout.dialog import ReportDialog
 from app.views.review.page import ReviewPage
+from app.views.review.planning.book import Shown as ShownDays
+from app.views.review.planning.dialog import PlanDialog
 from app.views.review.room import Asks, ReviewRoom
 from app.views.review.squad.line import squad_lines
 from app.views.screen.page import ScreenPage
@@ -196,6 +202,45 @@ def athlete(*acts: Intent | Doing | int, dose: Dose | None = None) -> Callable[[
     return make
 
 
+def as_page(dialog: QDialog) -> QWidget:
+    """A dialog as part of a window, so that it is seen in the size of the window."""
+    dialog.setWindowFlags(Qt.WindowType.Widget)
+    return dialog
+
+
+def entering(key: str, *typed: str) -> Callable[[Appearance, Shown], QWidget]:
+    """The dialog for tests with these tries typed."""
+
+    def make(appearance: Appearance, shown: Shown) -> QWidget:
+        dialog = TestDialog(appearance.desk(shown.width), "Hugo", NOW.date())
+        dialog.choose(key)
+        for entry, words in zip(dialog.form.tries.entries, typed, strict=False):
+            entry.setText(words)
+        return as_page(dialog)
+
+    return make
+
+
+def planning(appearance: Appearance, shown: Shown) -> QWidget:
+    """The dialog for planned sessions, with some of them."""
+    dialog = PlanDialog(
+        appearance.desk(shown.width), "Hugo", NOW.date(), tuple(PLANS), lambda path: PLANS[path].title
+    )
+    due = squad_season("Hugo", 4).due
+    dialog.show_days(ShownDays(due, ("Hugo", "Ines", "Kaya", "Lotte"), ("Landing control, week 2",)))
+    return as_page(dialog)
+
+
+def reporting(appearance: Appearance, shown: Shown) -> QWidget:
+    """The dialog for a report, with two notes on offer."""
+    days = NOW.date() - timedelta(weeks=11), NOW.date()
+    dialog = ReportDialog(appearance.desk(shown.width), "Hugo", days, QLocale().name()[:2])
+    dialog.show_notes(
+        tuple(Note(f"note-{n}", "Hugo", f"Steadier in set {n}.", "Ruben", NOW, "UTC") for n in (1, 2))
+    )
+    return as_page(dialog)
+
+
 PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "home": home,
     "before": before(ReadinessForm(Step.SORENESS, 2, 3)),
@@ -216,6 +261,11 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "calibration": calibration,
     "screen": screen,
     "squad": room(),
+    "tests, stances": entering("balance_errors", "0", "2", "1", "3", "6", "-"),
+    "tests, hops": entering("ten_hops_flight", *["200 450"] * 10),
+    "tests, a set": entering("one_rep_max_epley", "80 6"),
+    "planning": planning,
+    "report": reporting,
     "reviewed athlete": room(of="Hugo"),
     "reviewed run": room(of="Hugo", run=True),
 }

@@ -25,6 +25,8 @@ from app.views.review.entry.tries import (
     LONGEST,
     NO_ENTRY,
     NOT_HELD_NOTE,
+    PARTS_OR_ONE,
+    PARTS_WANTED,
     Try,
     parts_try,
     parts_words,
@@ -298,13 +300,13 @@ def _wanted(test: FieldTest, *, video: bool) -> list[str]:
         return [tr(VIDEO[test.key].value)]
     if len(test.parts) > FEW_PARTS:
         return [tr(NOT_HELD_NOTE)]
+    if test.parts:
+        return [tr(PARTS_OR_ONE if test.direct else PARTS_WANTED).format(parts=parts_words(test))]
     return []
 
 
 def _unit_hint(test: FieldTest) -> str:
-    if test.parts:
-        return parts_words(test)
-    return "" if test.unit == NO_UNIT else test.unit
+    return "" if test.parts or test.unit == NO_UNIT else test.unit
 
 
 def _words(said: Said) -> str:
