@@ -16,7 +16,7 @@ class Level(IntEnum):
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """The limits of the rules; all are settings.
+    """The limits of the rules.
 
     `pain` is the highest pain that is no reason (5 of 10: Thomee 1997, Silbernagel et al. 2007), `days_back`
     how many days are looked back on, `days_without` after how many days without a session one that was
