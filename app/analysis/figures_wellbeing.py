@@ -1,11 +1,13 @@
 """Figures of effort, pain and readiness: by session, by morning after, and against the athlete's own days."""
 
 from collections.abc import Iterator, Sequence
+from datetime import date
 
 from app.analysis.figure import Figure, Rule
 from app.analysis.pain import Morning, PainDay, pain_course, zone
-from app.analysis.readiness_course import local_day, readiness_course
+from app.analysis.readiness_course import ReadinessPoint, latest_known, local_day, readiness_course
 from app.analysis.reasons_pain import pain_before
+from app.domain.readiness import Readiness
 from app.domain.reviewed import AthleteRecord, ReviewedSession
 
 NOT_RATED = "The athlete has not rated it."
@@ -123,20 +125,41 @@ def session_figures(session: ReviewedSession, before: int | None) -> tuple[Figur
     )
 
 
+def latest_readiness_figures(record: AthleteRecord) -> tuple[Figure, ...]:
+    """Readiness of the last day whose sum is known, and against own days on the last on which that is."""
+    found = latest_known(record.readiness, record.first, record.last)
+    if found is None:
+        return (TOTAL.figure(None, 0, NO_ANSWER),)
+    answers = _answers(record)
+    with_total, with_z = found
+    return _of_point(with_total, answers)[0], _of_point(with_z, answers)[1]
+
+
 def _readiness(record: AthleteRecord) -> Iterator[Figure]:
-    answers = {local_day(each): each for each in sorted(record.readiness, key=lambda each: each.at)}
+    answers = _answers(record)
     points = readiness_course(record.readiness, record.first, record.last)
     for point in points:
-        of, given = point.day.isoformat(), answers[point.day]
-        items = (
-            ("sleep", given.sleep),
-            ("fatigue", given.fatigue),
-            ("stress", given.stress),
-            ("soreness", given.soreness),
-        )
-        unknown = tuple(label for label, value in items if value is None)
-        yield TOTAL.figure(point.total, len(items) - len(unknown), point.reason, items, unknown, of)
-        compared = ("sum", point.total), ("mean", point.mean), ("standard deviation", point.sd)
-        yield OWN.figure(point.z, point.days, point.reason, compared, unknown, of)
+        yield from _of_point(point, answers)
     if not points:
         yield TOTAL.figure(None, 0, NO_ANSWER)
+
+
+def _answers(record: AthleteRecord) -> dict[date, Readiness]:
+    """The last answer of each local day."""
+    return {local_day(each): each for each in sorted(record.readiness, key=lambda each: each.at)}
+
+
+def _of_point(point: ReadinessPoint, answers: dict[date, Readiness]) -> tuple[Figure, Figure]:
+    of, given = point.day.isoformat(), answers[point.day]
+    items = (
+        ("sleep", given.sleep),
+        ("fatigue", given.fatigue),
+        ("stress", given.stress),
+        ("soreness", given.soreness),
+    )
+    unknown = tuple(label for label, value in items if value is None)
+    compared = ("sum", point.total), ("mean", point.mean), ("standard deviation", point.sd)
+    return (
+        TOTAL.figure(point.total, len(items) - len(unknown), point.reason, items, unknown, of),
+        OWN.figure(point.z, point.days, point.reason, compared, unknown, of),
+    )

@@ -1,6 +1,7 @@
 """Readiness against the athlete's own last 28 days, never against a fixed limit."""
 
 import math
+from bisect import bisect_left
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -61,6 +62,29 @@ def readiness_course(
     """
     totals = _totals(answers)
     return tuple(_point(day, totals) for day in sorted(totals) if first <= day <= last)
+
+
+def latest_known(
+    answers: Iterable[Readiness], first: date, last: date
+) -> tuple[ReadinessPoint, ReadinessPoint] | None:
+    """The last point from `first` to `last` that has a total, and the last that has a `z`.
+
+    Where there is none such, the last of all; None without answers in that time.
+    """
+    totals = _totals(answers)
+    days = sorted(day for day in totals if first <= day <= last)
+    if not days:
+        return None
+    known = sorted(day.toordinal() for day, total in totals.items() if total is not None)
+    with_total = next((day for day in reversed(days) if totals[day] is not None), days[-1])
+    for day in reversed(days):
+        at = day.toordinal()
+        before = bisect_left(known, at) - bisect_left(known, at - WINDOW_DAYS)
+        if totals[day] is not None and before >= FEWEST_DAYS:
+            point = _point(day, totals)
+            if point.z is not None:
+                return _point(with_total, totals), point
+    return _point(with_total, totals), _point(days[-1], totals)
 
 
 def latest_readiness(answers: Iterable[Readiness]) -> ReadinessPoint | None:

@@ -1,6 +1,6 @@
 """The figures at the top of an athlete's page: of the whole time, or the last that is known."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import replace
 from datetime import timedelta
 
@@ -8,14 +8,13 @@ from app.analysis.adherence_parts import monday_of
 from app.analysis.figure import Figure
 from app.analysis.figures_adherence import REPS, SESSIONS, TEMPO, whole_adherence
 from app.analysis.figures_load import MONOTONY, WEEK, load_figures
-from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, highest_pain, wellbeing_figures
-from app.analysis.readiness_course import WINDOW_DAYS
+from app.analysis.figures_wellbeing import HIGHEST, OWN, TOTAL, highest_pain, latest_readiness_figures
+from app.analysis.load_weeks import WeekLoad, loads_by_week
 from app.domain.reviewed import AthleteRecord
 from app.views.review.figure_words import PAINFUL
 
 WHOLE = (SESSIONS.name, REPS.name, TEMPO.name, HIGHEST.name)
-OF_WEEKS, OF_ANSWERS = (WEEK.name, MONOTONY.name), (TOTAL.name, OWN.name)
-LATEST = (*OF_WEEKS, *OF_ANSWERS)
+LATEST = (WEEK.name, MONOTONY.name, TOTAL.name, OWN.name)
 ORDER = (
     SESSIONS.name,
     REPS.name,
@@ -27,18 +26,16 @@ ORDER = (
     OWN.name,
 )
 """The figures at the top, in this order; WHOLE are of the whole time, LATEST the last that is known."""
-FIRST_WEEKS, TIMES = 6, 6
-"""The last that is known is looked for in so many weeks, then in so many times more, until all were seen."""
-MARGIN = timedelta(days=WINDOW_DAYS + 2)
-Made = Callable[[AthleteRecord], tuple[Figure, ...]]
+FIRST_WEEKS = 6
+"""The last week that is known is looked for in so many, then in all."""
 
 
 def head_of(record: AthleteRecord, *, pain: bool = True) -> tuple[Figure, ...]:
     """The figures at the top of a record's page; an unknown one says why. Without `pain` none of it."""
     within = [each for each in record.sessions if record.first <= each.day <= record.last]
     found = [*whole_adherence(record), highest_pain(within)]
-    found += _latest(record, load_figures, OF_WEEKS)
-    found += _latest(record, wellbeing_figures, OF_ANSWERS)
+    found += _latest_loads(record)
+    found += latest_readiness_figures(record)
     return head_figures(found, pain=pain)
 
 
@@ -54,28 +51,32 @@ def head_figures(found: Iterable[Figure], *, pain: bool = True) -> tuple[Figure,
     return tuple(chosen[name] for name in ORDER if name in chosen and (pain or name not in PAINFUL))
 
 
-def _latest(record: AthleteRecord, make: Made, names: tuple[str, ...]) -> tuple[Figure, ...]:
-    """The figures of these names out of the last weeks, of as many of them as have a value of each."""
-    found: tuple[Figure, ...] = ()
-    for recent in _ever_longer(record):
-        found = tuple(each for each in make(recent) if each.name in names)
-        if {each.name for each in found if each.value is not None} == set(names):
+def _latest_loads(record: AthleteRecord) -> tuple[Figure, ...]:
+    """The load of the last week that has one, and the monotony of the last that has one; else the last."""
+    total, alike = None, None
+    weeks: tuple[WeekLoad, ...] = ()
+    for recent in (_recent(record), record):
+        weeks = loads_by_week(recent)
+        total = next((week for week in reversed(weeks) if week.total is not None), None)
+        alike = next((week for week in reversed(weeks) if week.monotony is not None), None)
+        if total is not None and alike is not None:
             break
-    return found
+    if not weeks:
+        return ()
+    chosen = ((WEEK.name, total or weeks[-1]), (MONOTONY.name, alike or weeks[-1]))
+    return tuple(
+        each for name, week in chosen for each in load_figures(_one_week(record, week)) if each.name == name
+    )
 
 
-def _ever_longer(record: AthleteRecord) -> Iterator[AthleteRecord]:
-    """The record's last weeks, more of them each time, at last the whole of it."""
-    weeks = FIRST_WEEKS
-    while True:
-        first = monday_of(record.last) - timedelta(weeks=weeks - 1)
-        if first <= record.first:
-            yield record
-            return
-        yield replace(
-            record,
-            first=first,
-            sessions=tuple(each for each in record.sessions if each.day >= first),
-            readiness=tuple(each for each in record.readiness if each.at.date() >= first - MARGIN),
-        )
-        weeks *= TIMES
+def _recent(record: AthleteRecord) -> AthleteRecord:
+    """The record's last weeks, where the last that is known mostly is."""
+    first = max(monday_of(record.last) - timedelta(weeks=FIRST_WEEKS - 1), record.first)
+    return replace(record, first=first, sessions=tuple(each for each in record.sessions if each.day >= first))
+
+
+def _one_week(record: AthleteRecord, week: WeekLoad) -> AthleteRecord:
+    first = max(week.monday, record.first)
+    last = min(week.monday + timedelta(days=6), record.last)
+    within = tuple(each for each in record.sessions if first <= each.day <= last)
+    return replace(record, first=first, last=last, sessions=within)
