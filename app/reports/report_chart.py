@@ -86,7 +86,7 @@ def _axes(chart: Chart, frame: _Frame) -> Iterator[str]:
         if frame.least <= value <= frame.most:
             height = frame.up(value)
             yield _line((LEFT, height), (WIDTH - RIGHT, height), FAINT, AXIS)
-            yield _words(LEFT - 4, height + LETTERS / 3, f"{value:g}", QUIET, "end")
+            yield _words(LEFT - 4, height + LETTERS / 3, f"{value:g}".replace(".", chart.point), QUIET, "end")
     for value in chart.lines:
         height = frame.up(value)
         yield _line((LEFT, height), (WIDTH - RIGHT, height), QUIET, AXIS, "2 2")

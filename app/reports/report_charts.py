@@ -58,7 +58,7 @@ def pain_chart(found: Found, say: Words) -> Chart:
     )
     title = say("Pain by session")
     alt = _alt(say, title, [each.pain for each in sessions], say("of 10"))
-    return Chart(title, alt, say("0 to 10"), series, _day_ticks(found, say), 0, 10, ZONES)
+    return Chart(title, alt, say("0 to 10"), series, _day_ticks(found, say), 0, 10, ZONES, say.point)
 
 
 def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
@@ -74,7 +74,8 @@ def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
             series.append(Series(say(side.value), mark, points))
     title, unit = say.called(test), "" if test.unit == "1" else say.known(test.unit)
     values = [point.value for each in series for point in each.points]
-    return Chart(title, _alt(say, title, values, unit), unit, tuple(series), _day_ticks(found, say))
+    alt, ticks = _alt(say, title, values, unit), _day_ticks(found, say)
+    return Chart(title, alt, unit, tuple(series), ticks, point=say.point)
 
 
 def days_tested(found: Found, test: FieldTest) -> int:

@@ -28,7 +28,7 @@ class Chart:
     """Series over one axis. `alt` says in words what is to be seen; `ticks` are places below with words.
 
     `least` and `most` bound the axis of values in `unit` where they are given; `lines` are values at which a
-    thin line is drawn.
+    thin line is drawn. `point` stands before decimals.
     """
 
     title: str
@@ -39,6 +39,7 @@ class Chart:
     least: float | None = None
     most: float | None = None
     lines: tuple[float, ...] = ()
+    point: str = "."
 
 
 @dataclass(frozen=True, slots=True)

@@ -105,14 +105,14 @@ def sides(found: Found, say: Words) -> tuple[Block, ...]:
 
 
 def progress(found: Found, say: Words) -> tuple[Block, ...]:
-    """Best, last, change and slope with its interval of the tests, those done most often first; charts."""
+    """Best, last, change beside the error of each test, slope with its interval, most often done first."""
     every = ((days_tested(found, test), test) for test in tried_tests(found.record.results))
     tested = sorted(every, key=lambda pair: -pair[0])
     done = [test for days, test in tested if days]
     if not done:
         return Heading(say("Tests")), Lines((say("No test was done in this time."),))
     rows = [row for test in done for row in _progress(found, say, test)]
-    names = ("Test", "Days", "Best", "Last", "Change", "Slope a week", "95 % interval")
+    names = ("Test", "Days", "Best", "Last", "Change", "Error", "Slope a week (95 %)")
     often = tested[:MOST_CHARTS]
     charts = tuple(test_chart(found, say, test) for days, test in often if days > 1)
     blocks: tuple[Block, ...] = (Heading(say("Tests")), *_cut(tuple(map(say, names)), rows, say))
@@ -209,15 +209,16 @@ def _progress(found: Found, say: Words, test: FieldTest) -> Iterable[tuple[str, 
         if last is None or not last.n:
             continue
         name = say.called_in_unit(test)
-        interval = DASH
+        told = say.number(None if slope is None else slope.value)
         if slope is not None and slope.low is not None:
-            interval = say("{low} to {high}", low=say.number(slope.low), high=say.number(slope.high))
+            bounds = say("{low} to {high}", low=say.number(slope.low), high=say.number(slope.high))
+            told = f"{told} ({bounds})"
         yield (
             say("{test}, {side}", test=name, side=say(side.value)) if test.by_side else name,
             say.whole(last.n),
             say.number(found.value(f"{test.name}: best", of)),
             say.number(last.value),
             say.number(found.value(f"{test.name}: change", of)),
-            say.number(None if slope is None else slope.value),
-            interval,
+            say.number(found.value(f"{test.name}: minimal detectable change", "")),
+            told,
         )

@@ -22,6 +22,11 @@ class Words:
         told = text if self.language == "en" else GERMAN[text]
         return told.format(**values) if values else told
 
+    @property
+    def point(self) -> str:
+        """What stands before the decimals of a number."""
+        return "," if self.language == "de" else "."
+
     def known(self, text: str) -> str:
         """A text that is said in the language where it is known there, and as it stands where not."""
         return text if self.language == "en" else GERMAN.get(text, text)
@@ -50,7 +55,7 @@ class Words:
         size = abs(value)
         places = 0 if size >= 100 or value == round(value) else 1 if size >= 10 else 2
         told = f"{value:,.{places}f}".replace(",", THIN)
-        return told.replace(".", ",") if self.language == "de" else told
+        return told.replace(".", self.point)
 
     def percent(self, share: float | None) -> str:
         """A share 0-1 in whole percent; 0 and 100 stand only for none and all; a dash where unknown."""

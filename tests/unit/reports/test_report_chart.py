@@ -62,3 +62,9 @@ def test_whatever_the_values_everything_stays_within_the_chart(values: list[floa
 )
 def test_the_steps_of_an_axis_are_round(least: float, most: float, steps: tuple[float, ...]) -> None:
     assert nice_steps(least, most) == steps
+
+
+def test_decimals_of_the_axis_stand_behind_the_point_of_the_language() -> None:
+    told = {element.text for element in drawn(chart(1.0, 9.0, point=","), "text")}
+    assert {"2,5", "7,5"} <= told
+    assert {"2.5", "7.5"} <= {element.text for element in drawn(chart(1.0, 9.0), "text")}
