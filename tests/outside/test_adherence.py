@@ -10,7 +10,7 @@ from scipy.stats import binomtest
 from statsmodels.stats.proportion import proportion_confint
 
 from app.analysis.adherence import Z_95, reps_by_week, wilson
-from app.analysis.adherence_parts import monday_of
+from app.analysis.adherence_parts import Kept, SessionsKept, monday_of
 from app.analysis.balance import CountShare
 from tests.summaries import summary
 
@@ -67,6 +67,27 @@ def test_part_of_a_session_counts_by_its_reps() -> None:
     # Common practice, no source: 24 of 30 reps are a share of 0.8, and neither a session done nor one missed.
     (week,) = reps_by_week([summary(reps_prescribed=30, reps_met=24, reps_done=24)])
     assert week.share == pytest.approx(0.8)
+
+
+def test_excused_sessions_and_those_not_due_are_no_denominator() -> None:
+    # Common practice, no source: 10 done and 2 missed are 10 of 12, whatever was excused or is yet to come.
+    kept = SessionsKept(done=10, missed=2, excused=3, not_due=5)
+    assert kept.due == 12
+    assert kept.share == pytest.approx(0.8333, abs=5e-5)
+    assert kept.interval is not None
+    assert kept.interval.low == pytest.approx(0.551969, abs=1e-6)
+    assert kept.interval.high == pytest.approx(0.953035, abs=1e-6)
+    none_due = SessionsKept(excused=3, not_due=5)
+    assert (none_due.share, none_due.interval) == (None, None)
+
+
+def test_reps_and_tempo_are_two_figures() -> None:
+    # Common practice, no source: 24 of 30 reps, of which 22 of 27 led to a tempo kept it.
+    kept = Kept(prescribed=30, met=24, extra=4, tempo_known=27, tempo_kept=22)
+    assert (kept.reps_share, kept.tempo_share) == pytest.approx((0.8, 0.8148), abs=5e-5)
+    assert kept.reps_interval == wilson(24, 30)
+    assert Kept().reps_share is None
+    assert Kept().tempo_share is None
 
 
 def test_z_is_the_97_5_percent_point_of_the_normal_curve() -> None:

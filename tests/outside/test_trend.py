@@ -1,6 +1,7 @@
 """Slopes and rank tests against an example worked by hand, real data sets and reference libraries."""
 
 import math
+from collections.abc import Callable, Sequence
 
 import pytest
 from hypothesis import assume, given
@@ -15,6 +16,7 @@ from app.analysis.trend import mann_kendall, repeated_medians, theil_sen, trend
 # 18 down, one tie: S = 54, Z = 2.9058.
 BY_HAND = [12.9, 14.8, 13.2, 15.7, 13.8, 15.6, 12.9, 11.0, 17.3, 15.9, 19.0, 18.3, 20.1, 21.7]
 
+Line = Callable[[Sequence[float], Sequence[float]], object]
 SHORT = st.lists(st.integers(-20, 20), min_size=2, max_size=25)
 
 
@@ -51,6 +53,18 @@ def test_a_course_turned_over_has_the_trend_turned_over_and_none_has_nought() ->
     assert (down.s, down.z, down.tau_a, down.p) == (-up.s, -up.z, -up.tau_a, up.p)
     assert down.z == pytest.approx((down.s + 1) / down.variance**0.5)
     assert (level.s, level.z, level.p, level.tau_b) == (0, 0, 1, None)
+    there_and_back = mann_kendall([1, 2, 2, 1])
+    assert (there_and_back.s, there_and_back.z, there_and_back.p) == (0, 0, 1)
+    assert there_and_back.variance == pytest.approx((4 * 3 * 13 - 2 * (2 * 1 * 9)) / 18)
+
+
+@pytest.mark.parametrize("line", [theil_sen, repeated_medians])
+def test_a_line_is_of_as_many_values_as_times(line: Line) -> None:
+    # By the definition of a pair.
+    with pytest.raises(ValueError, match="two times"):
+        line([1, 2, 3], [1, 2])
+    with pytest.raises(ValueError, match="two times"):
+        line([2, 2], [1, 2])
 
 
 def test_the_repeated_medians_of_the_example() -> None:
