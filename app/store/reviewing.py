@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from app.analysis.tests_catalog import keys_of, tried_tests
 from app.domain.plan import Side
 from app.domain.planned import DoneRun, DueSession, occurrences, settle
 from app.domain.reviewed import AthleteRecord, ReviewedSession
@@ -104,7 +105,8 @@ class Reviewing:
             after = mornings(connection, path, first, last, ids)
             readiness = readiness_between(connection, path, first - BASELINE, last, athlete)
             results = results_until(connection, path, athlete, last)
-            keys = {each.test for each in results}
+            tests = tried_tests(results)
+            keys = {key for test in tests for key in keys_of(test)}
             tries = first_two_tries(connection, path, last - TESTED, last, keys) if keys else ()
             tolerance = tolerance_of(connection)
             planning = read_planning(connection, athlete, (first, last))

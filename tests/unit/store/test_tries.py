@@ -88,6 +88,24 @@ def test_only_the_tests_named_and_the_last_half_year_are_read(database: Database
     assert database.reviewing.athlete("Nobody", TODAY, TODAY, TODAY).tries == ()
 
 
+def test_a_test_is_trusted_by_tries_of_its_parts_too_and_by_nothing_that_is_no_test(
+    database: Database,
+) -> None:
+    database.answers.keep(
+        hop(1, test="drop_jump.contact", value="200"),
+        hop(2, test="drop_jump.flight", value="500"),
+        hop(3, "Zoe", test="drop_jump_flight", value="2.4"),
+        hop(4, "Zoe", test="unheard"),
+        hop(5, test="unheard"),
+    )
+    looked = database.reviewing.athlete("Zoe", TODAY - timedelta(days=7), TODAY, TODAY)
+    assert {each.test for each in looked.tries} == {
+        "drop_jump.contact",
+        "drop_jump.flight",
+        "drop_jump_flight",
+    }
+
+
 def test_of_very_many_tries_the_latest_are_read(database: Database) -> None:
     database.answers.keep(*(hop(n, days_ago=60 - n // 10, value=str(n)) for n in range(LATEST + 50)))
     database.answers.keep(hop(9_000, test="triple_hop", days_ago=100))
