@@ -1223,6 +1223,10 @@
         <translation>Von den Durchgängen dieser Einheit ist nichts bekannt: Nur Tag, Dauer und Anstrengung wurden eingetragen.</translation>
     </message>
     <message>
+        <source>Why? (W)</source>
+        <translation>Warum? (W)</translation>
+    </message>
+    <message>
         <source>Bouts and reps</source>
         <translation>Durchgänge und Wiederholungen</translation>
     </message>
@@ -1267,8 +1271,72 @@
         <translation>keine Einheit beendet</translation>
     </message>
     <message>
+        <source>Pain by day</source>
+        <translation>Schmerz nach Tagen</translation>
+    </message>
+    <message>
+        <source>Nobody was asked about pain in this time.</source>
+        <translation>In dieser Zeit wurde niemand nach Schmerz gefragt.</translation>
+    </message>
+    <message>
+        <source>settled by the next morning</source>
+        <translation>bis zum nächsten Morgen abgeklungen</translation>
+    </message>
+    <message>
+        <source>not settled by the next morning</source>
+        <translation>bis zum nächsten Morgen nicht abgeklungen</translation>
+    </message>
+    <message>
+        <source>next morning not known</source>
+        <translation>nächster Morgen nicht bekannt</translation>
+    </message>
+    <message>
         <source>no session</source>
         <translation>keine Einheit</translation>
+    </message>
+    <message>
+        <source>Before training</source>
+        <translation>Vor dem Training</translation>
+    </message>
+    <message>
+        <source>Highest in a session</source>
+        <translation>Stärkster in einer Einheit</translation>
+    </message>
+    <message>
+        <source>Next morning</source>
+        <translation>Nächster Morgen</translation>
+    </message>
+    <message>
+        <source>Chart: pain by day</source>
+        <translation>Diagramm: Schmerz nach Tagen</translation>
+    </message>
+    <message>
+        <source>0 to 10 · diamonds: before training, circles: in the session, triangles: the morning after</source>
+        <translation>0 bis 10 · Rauten: vor dem Training, Kreise: in der Einheit, Dreiecke: am Morgen danach</translation>
+    </message>
+    <message>
+        <source>Morning after</source>
+        <translation>Morgen danach</translation>
+    </message>
+    <message>
+        <source>0–2 low</source>
+        <translation>0–2 gering</translation>
+    </message>
+    <message>
+        <source>3–5 take care</source>
+        <translation>3–5 Vorsicht</translation>
+    </message>
+    <message>
+        <source>6–10 too high</source>
+        <translation>6–10 zu hoch</translation>
+    </message>
+    <message>
+        <source>before {pain}</source>
+        <translation>vorher {pain}</translation>
+    </message>
+    <message>
+        <source>in the session {pain}</source>
+        <translation>in der Einheit {pain}</translation>
     </message>
     <message>
         <source>{n} of {m} reps, {k} beyond</source>
@@ -1329,12 +1397,20 @@
         <translation>Einheiten, Wiederholungen, Tempo: diese · letzte Woche</translation>
     </message>
     <message>
+        <source>Nobody is like that just now. Choose everybody to see all.</source>
+        <translation>Das trifft gerade auf niemanden zu. „Alle“ zeigt wieder alle.</translation>
+    </message>
+    <message>
         <source>/ to search</source>
         <translation>/ zum Suchen</translation>
     </message>
     <message>
         <source>Search the squad</source>
         <translation>Im Kader suchen</translation>
+    </message>
+    <message>
+        <source>Who is shown</source>
+        <translation>Wer gezeigt wird</translation>
     </message>
     <message>
         <source>All sessions</source>
@@ -1757,6 +1833,10 @@
     <message>
         <source>Tests</source>
         <translation>Tests</translation>
+    </message>
+    <message>
+        <source>Tests and their results</source>
+        <translation>Tests und ihre Ergebnisse</translation>
     </message>
     <message>
         <source>Test</source>
@@ -2214,6 +2294,10 @@
         <translation>darüber: {n}</translation>
     </message>
     <message>
+        <source>Reps beyond</source>
+        <translation>Wiederholungen darüber</translation>
+    </message>
+    <message>
         <source>reps that kept the tempo</source>
         <translation>Wiederholungen im Tempo</translation>
     </message>
@@ -2224,6 +2308,10 @@
     <message>
         <source>not due yet</source>
         <translation>noch nicht fällig</translation>
+    </message>
+    <message>
+        <source>Excused</source>
+        <translation>Entschuldigt</translation>
     </message>
     <message>
         <source>Reps done of prescribed</source>
@@ -2438,6 +2526,10 @@
         <translation>grau: eine Änderung innerhalb des Testfehlers</translation>
     </message>
     <message>
+        <source>bars: the error of a result</source>
+        <translation>Striche: der Fehler eines Ergebnisses</translation>
+    </message>
+    <message>
         <source>the error of this test is not known</source>
         <translation>der Fehler dieses Tests ist nicht bekannt</translation>
     </message>
@@ -2490,6 +2582,18 @@
         <translation>Anstrengung und Schmerz je Einheit</translation>
     </message>
     <message>
+        <source>Reference side: none</source>
+        <translation>Bezugsseite: keine</translation>
+    </message>
+    <message>
+        <source>Reference side: left</source>
+        <translation>Bezugsseite: links</translation>
+    </message>
+    <message>
+        <source>Reference side: right</source>
+        <translation>Bezugsseite: rechts</translation>
+    </message>
+    <message>
         <source>Charts, calendar, notes and runs</source>
         <translation>Diagramme, Kalender, Notizen und Läufe</translation>
     </message>
@@ -2502,8 +2606,12 @@
         <translation>Zuletzt und gewöhnlich</translation>
     </message>
     <message>
-        <source>Exercise compared</source>
-        <translation>Verglichene Übung</translation>
+        <source>Exercise or test compared</source>
+        <translation>Verglichene Übung oder verglichener Test</translation>
+    </message>
+    <message>
+        <source>Told apart</source>
+        <translation>Aufgeteilt</translation>
     </message>
     <message>
         <source>Test shown</source>
@@ -2618,8 +2726,28 @@
         <translation>{n} unter Spannung</translation>
     </message>
     <message>
+        <source>Signs to weigh</source>
+        <translation>Zeichen zum Abwägen</translation>
+    </message>
+    <message>
+        <source>The practitioner decides, pain and technique first: these are signs and no advice.</source>
+        <translation>Die Fachkraft entscheidet, Schmerz und Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
+    </message>
+    <message>
+        <source>The practitioner decides, technique first: these are signs and no advice.</source>
+        <translation>Die Fachkraft entscheidet, Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
+    </message>
+    <message>
+        <source>No exercise was done in the last sessions of this time.</source>
+        <translation>In den letzten Einheiten dieser Zeit wurde keine Übung gemacht.</translation>
+    </message>
+    <message>
         <source>Contacts</source>
         <translation>Kontakte</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Umfang</translation>
     </message>
     <message>
         <source>Time under tension</source>
@@ -2713,8 +2841,104 @@
         <translation>{value} (4 bis 28)</translation>
     </message>
     <message>
+        <source>There are no two weeks after one another in this time.</source>
+        <translation>In dieser Zeit liegen keine zwei Wochen hintereinander.</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>below it</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>{what}: {this} after {before} {unit}, {change}</source>
+        <translation>{what}: {this} nach {before} {unit}, {change}</translation>
+    </message>
+    <message>
+        <source>{what}: {this} after {before} {unit}, {change} ({percent})</source>
+        <translation>{what}: {this} nach {before} {unit}, {change} ({percent})</translation>
+    </message>
+    <message>
+        <source>{what}: {this} after {before} {unit}, {change} ({percent}), above 10 %</source>
+        <translation>{what}: {this} nach {before} {unit}, {change} ({percent}), über 10 %</translation>
+    </message>
+    <message>
+        <source>{what}: unknown</source>
+        <translation>{what}: unbekannt</translation>
+    </message>
+    <message>
+        <source>AU</source>
+        <translation>AU</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>A click or Return says why</source>
+        <translation>Ein Klick oder die Eingabetaste sagt, warum</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Zuletzt gemacht</translation>
+    </message>
+    <message>
+        <source>Load, kg</source>
+        <translation>Last, kg</translation>
+    </message>
+    <message>
+        <source>Of the last set: as said after it, else as planned</source>
+        <translation>Des letzten Satzes: wie danach gesagt, sonst wie geplant</translation>
+    </message>
+    <message>
+        <source>Reps of those asked for</source>
+        <translation>Wiederholungen von den verlangten</translation>
+    </message>
+    <message>
+        <source>Each set of the last session, and the reps that were asked for</source>
+        <translation>Jeder Satz der letzten Einheit und die verlangten Wiederholungen</translation>
+    </message>
+    <message>
+        <source>Two for two</source>
+        <translation>Zwei für zwei</translation>
+    </message>
+    <message>
+        <source>Two reps above the most asked for, in the last set of two sessions running</source>
+        <translation>Zwei Wiederholungen über den höchstens verlangten, im letzten Satz zweier Einheiten hintereinander</translation>
+    </message>
+    <message>
+        <source>Top of the range</source>
+        <translation>Oberes Ende des Bereichs</translation>
+    </message>
+    <message>
+        <source>Every set of the last session at the most reps asked for, or above</source>
+        <translation>Jeder Satz der letzten Einheit bei den höchstens verlangten Wiederholungen oder darüber</translation>
+    </message>
+    <message>
+        <source>2 to 10 %, kg</source>
+        <translation>2 bis 10 %, kg</translation>
+    </message>
+    <message>
+        <source>The customary step of a load, once 1 or 2 reps above the target can be done</source>
+        <translation>Der übliche Schritt einer Last, sobald 1 oder 2 Wiederholungen über dem Ziel gelingen</translation>
+    </message>
+    <message>
         <source>{low} to {high}</source>
         <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>Week {n}, {span}, after the week before:</source>
+        <translation>Woche {n}, {span}, nach der Woche davor:</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>abgeklungen</translation>
+    </message>
+    <message>
+        <source>not settled</source>
+        <translation>nicht abgeklungen</translation>
     </message>
     <message>
         <source>ddd d MMM</source>
@@ -2896,8 +3120,44 @@
         <translation>Wert</translation>
     </message>
     <message>
+        <source>Reps and tempo</source>
+        <translation>Wiederholungen und Tempo</translation>
+    </message>
+    <message>
+        <source>% with 95 % interval · circles: reps, diamonds: tempo, triangles: landings stuck</source>
+        <translation>% mit 95-%-Bereich · Kreise: Wiederholungen, Rauten: Tempo, Dreiecke: gestandene Landungen</translation>
+    </message>
+    <message>
+        <source>by stage</source>
+        <translation>nach Stufe</translation>
+    </message>
+    <message>
+        <source>by exercise</source>
+        <translation>nach Übung</translation>
+    </message>
+    <message>
+        <source>by side</source>
+        <translation>nach Seite</translation>
+    </message>
+    <message>
+        <source>Chart: reps and tempo by stage, exercise and side</source>
+        <translation>Diagramm: Wiederholungen und Tempo nach Stufe, Übung und Seite</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
         <source>Side</source>
         <translation>Seite</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>gestanden</translation>
+    </message>
+    <message>
+        <source>landings</source>
+        <translation>Landungen</translation>
     </message>
     <message>
         <source>Day</source>
@@ -2922,6 +3182,14 @@
     <message>
         <source>Enter a day such as 2026-11-25.</source>
         <translation>Gib einen Tag ein wie 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>{when}: {what} {before} → {after}, {who}: {why}</source>
+        <translation>{when}: {what} {before} → {after}, {who}: {why}</translation>
+    </message>
+    <message>
+        <source>Nothing of that is corrected, so that there is nothing to take back.</source>
+        <translation>Daran ist nichts berichtigt, also gibt es nichts zurückzunehmen.</translation>
     </message>
     <message>
         <source>What was recorded stays as it is. A correction is written beside it.</source>
@@ -3567,6 +3835,46 @@
         <translation>Nichts wurde beantwortet.</translation>
     </message>
     <message>
+        <source>Pain before training is not known, and that of the next morning is above 2.</source>
+        <translation>Der Schmerz vor dem Training ist nicht bekannt, und der am nächsten Morgen liegt über 2.</translation>
+    </message>
+    <message>
+        <source>Pain before training</source>
+        <translation>Schmerz vor dem Training</translation>
+    </message>
+    <message>
+        <source>first answer of the day</source>
+        <translation>erste Antwort des Tages</translation>
+    </message>
+    <message>
+        <source>Pain of the day</source>
+        <translation>Schmerz des Tages</translation>
+    </message>
+    <message>
+        <source>highest pain stated in a session of the day</source>
+        <translation>stärkster in einer Einheit des Tages angegebener Schmerz</translation>
+    </message>
+    <message>
+        <source>Settled by the next morning</source>
+        <translation>Bis zum nächsten Morgen abgeklungen</translation>
+    </message>
+    <message>
+        <source>1 where pain on the next morning is no higher than before training, or, that unknown, at most 2</source>
+        <translation>1, wo der Schmerz am nächsten Morgen nicht höher ist als vor dem Training oder, wenn dieser unbekannt ist, höchstens 2</translation>
+    </message>
+    <message>
+        <source>other side / reference side x 100; turned over where less is better</source>
+        <translation>andere Seite / Bezugsseite x 100; umgekehrt, wo weniger besser ist</translation>
+    </message>
+    <message>
+        <source>index of the right side, reference left: right / left x 100; turned if less is better</source>
+        <translation>Index der rechten Seite, Bezug links: rechts / links x 100; umgekehrt, wenn weniger besser ist</translation>
+    </message>
+    <message>
+        <source>index of the left side, reference right: left / right x 100; turned if less is better</source>
+        <translation>Index der linken Seite, Bezug rechts: links / rechts x 100; umgekehrt, wenn weniger besser ist</translation>
+    </message>
+    <message>
         <source>Effort of the session</source>
         <translation>Anstrengung der Einheit</translation>
     </message>
@@ -3609,6 +3917,190 @@
     <message>
         <source>The test asks for ten rebounds.</source>
         <translation>Der Test verlangt zehn Hüpfer.</translation>
+    </message>
+    <message>
+        <source>Mean of the last 7 days</source>
+        <translation>Mittel der letzten 7 Tage</translation>
+    </message>
+    <message>
+        <source>sum of the last 7 daily loads / 7</source>
+        <translation>Summe der letzten 7 Tagesbelastungen / 7</translation>
+    </message>
+    <message>
+        <source>Mean of the last 28 days</source>
+        <translation>Mittel der letzten 28 Tage</translation>
+    </message>
+    <message>
+        <source>sum of the last 28 daily loads / 28</source>
+        <translation>Summe der letzten 28 Tagesbelastungen / 28</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>ja oder nein</translation>
+    </message>
+    <message>
+        <source>No load was said or planned.</source>
+        <translation>Keine Last wurde gesagt oder geplant.</translation>
+    </message>
+    <message>
+        <source>How many reps were done in the last set is unknown.</source>
+        <translation>Wie viele Wiederholungen im letzten Satz gemacht wurden, ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>It is work for a time, which has no reps.</source>
+        <translation>Es ist Arbeit nach Zeit, die keine Wiederholungen hat.</translation>
+    </message>
+    <message>
+        <source>These signs are for reps against a load, not for landings, jumps or timed work.</source>
+        <translation>Diese Zeichen gelten für Wiederholungen gegen eine Last, nicht für Landungen, Sprünge oder Arbeit nach Zeit.</translation>
+    </message>
+    <message>
+        <source>The last two sessions with this load and these reps asked for are not both known.</source>
+        <translation>Die letzten zwei Einheiten mit dieser Last und diesen verlangten Wiederholungen sind nicht beide bekannt.</translation>
+    </message>
+    <message>
+        <source>The load is nought, so that there is no step.</source>
+        <translation>Die Last ist null, also gibt es keinen Schritt.</translation>
+    </message>
+    <message>
+        <source>One number of reps is asked for, and no range.</source>
+        <translation>Verlangt ist eine Zahl von Wiederholungen, kein Bereich.</translation>
+    </message>
+    <message>
+        <source>The sets ask for different ranges of reps.</source>
+        <translation>Die Sätze verlangen verschiedene Bereiche von Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>The reps of a set of the last session are unknown.</source>
+        <translation>Die Wiederholungen eines Satzes der letzten Einheit sind unbekannt.</translation>
+    </message>
+    <message>
+        <source>reps by set</source>
+        <translation>Wiederholungen je Satz</translation>
+    </message>
+    <message>
+        <source>reps asked for by set</source>
+        <translation>verlangte Wiederholungen je Satz</translation>
+    </message>
+    <message>
+        <source>load by set, kg</source>
+        <translation>Last je Satz, kg</translation>
+    </message>
+    <message>
+        <source>most reps asked for</source>
+        <translation>höchstens verlangte Wiederholungen</translation>
+    </message>
+    <message>
+        <source>load of the last set, kg</source>
+        <translation>Last des letzten Satzes, kg</translation>
+    </message>
+    <message>
+        <source>where the sets lie</source>
+        <translation>wo die Sätze liegen</translation>
+    </message>
+    <message>
+        <source>Load of the last set</source>
+        <translation>Last des letzten Satzes</translation>
+    </message>
+    <message>
+        <source>as said after the set, else as planned</source>
+        <translation>wie nach dem Satz gesagt, sonst wie geplant</translation>
+    </message>
+    <message>
+        <source>Reps of the last set</source>
+        <translation>Wiederholungen des letzten Satzes</translation>
+    </message>
+    <message>
+        <source>reps said, else counted, of the attempt that stands</source>
+        <translation>gesagte, sonst gezählte Wiederholungen des Versuchs, der gilt</translation>
+    </message>
+    <message>
+        <source>last set at least 2 reps above the most asked for, two sessions running, one load; left out is 0</source>
+        <translation>letzter Satz mindestens 2 Wiederholungen über den höchstens verlangten, zwei Einheiten hintereinander, mit einer Last; ausgelassen ist 0</translation>
+    </message>
+    <message>
+        <source>every set of the last session at the most reps asked for, or above: double progression</source>
+        <translation>jeder Satz der letzten Einheit bei den höchstens verlangten Wiederholungen oder darüber: doppelte Steigerung</translation>
+    </message>
+    <message>
+        <source>Load step, 2 %</source>
+        <translation>Lastschritt, 2 %</translation>
+    </message>
+    <message>
+        <source>load of the last set x 0.02; customary once 1 or 2 reps above the target can be done</source>
+        <translation>Last des letzten Satzes x 0,02; üblich, sobald 1 oder 2 Wiederholungen über dem Ziel gelingen</translation>
+    </message>
+    <message>
+        <source>Load step, 10 %</source>
+        <translation>Lastschritt, 10 %</translation>
+    </message>
+    <message>
+        <source>load of the last set x 0.10; customary once 1 or 2 reps above the target can be done</source>
+        <translation>Last des letzten Satzes x 0,10; üblich, sobald 1 oder 2 Wiederholungen über dem Ziel gelingen</translation>
+    </message>
+    <message>
+        <source>One of the two weeks is not known in full.</source>
+        <translation>Eine der beiden Wochen ist nicht ganz bekannt.</translation>
+    </message>
+    <message>
+        <source>There was none of it in the week before.</source>
+        <translation>In der Woche davor gab es nichts davon.</translation>
+    </message>
+    <message>
+        <source>week before</source>
+        <translation>Woche davor</translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation>diese Woche</translation>
+    </message>
+    <message>
+        <source>above 10 %</source>
+        <translation>über 10 %</translation>
+    </message>
+    <message>
+        <source>Load, change on the week before</source>
+        <translation>Belastung, Änderung zur Woche davor</translation>
+    </message>
+    <message>
+        <source>this week - the week before; only between weeks known in full</source>
+        <translation>diese Woche - Woche davor; nur zwischen ganz bekannten Wochen</translation>
+    </message>
+    <message>
+        <source>Load, change in percent</source>
+        <translation>Belastung, Änderung in Prozent</translation>
+    </message>
+    <message>
+        <source>(this week - the week before) / the week before x 100</source>
+        <translation>(diese Woche - Woche davor) / Woche davor x 100</translation>
+    </message>
+    <message>
+        <source>Contacts, change on the week before</source>
+        <translation>Kontakte, Änderung zur Woche davor</translation>
+    </message>
+    <message>
+        <source>Contacts, change in percent</source>
+        <translation>Kontakte, Änderung in Prozent</translation>
+    </message>
+    <message>
+        <source>Volume load, change on the week before</source>
+        <translation>Lastumfang, Änderung zur Woche davor</translation>
+    </message>
+    <message>
+        <source>Volume load, change in percent</source>
+        <translation>Lastumfang, Änderung in Prozent</translation>
+    </message>
+    <message>
+        <source>top of the range in every set</source>
+        <translation>in jedem Satz am oberen Ende</translation>
+    </message>
+    <message>
+        <source>within the range</source>
+        <translation>im Bereich</translation>
+    </message>
+    <message>
+        <source>below the range in a set</source>
+        <translation>in einem Satz unter dem Bereich</translation>
     </message>
     <message>
         <source>Every day was the same, so that the spread is nought.</source>
@@ -3825,6 +4317,146 @@
     <message>
         <source>Right {difference} % behind: {test}, {right} against {left} {unit}, error {error}.</source>
         <translation>Rechts {difference} % zurück: {test}, {right} gegen {left} {unit}, Fehler {error}.</translation>
+    </message>
+    <message>
+        <source>First by pain in a session</source>
+        <translation>Zuerst wegen Schmerz in einer Einheit</translation>
+    </message>
+    <message>
+        <source>highest pain of a session of the last days, above the limit</source>
+        <translation>stärkster Schmerz einer Einheit der letzten Tage, über der Grenze</translation>
+    </message>
+    <message>
+        <source>First by pain before training</source>
+        <translation>Zuerst wegen Schmerz vor dem Training</translation>
+    </message>
+    <message>
+        <source>pain answered before training in the last days, above the limit</source>
+        <translation>in den letzten Tagen vor dem Training angegebener Schmerz, über der Grenze</translation>
+    </message>
+    <message>
+        <source>First by a warning sign</source>
+        <translation>Zuerst wegen eines Warnzeichens</translation>
+    </message>
+    <message>
+        <source>a warning sign answered before training in the last days: 1</source>
+        <translation>ein in den letzten Tagen vor dem Training angegebenes Warnzeichen: 1</translation>
+    </message>
+    <message>
+        <source>First by pain that had not settled</source>
+        <translation>Zuerst wegen Schmerz, der nicht abgeklungen war</translation>
+    </message>
+    <message>
+        <source>pain on the morning after, higher than before that session</source>
+        <translation>Schmerz am Morgen danach, höher als vor dieser Einheit</translation>
+    </message>
+    <message>
+        <source>First by pain on the morning after</source>
+        <translation>Zuerst wegen Schmerz am Morgen danach</translation>
+    </message>
+    <message>
+        <source>pain on the morning after, above the limit</source>
+        <translation>Schmerz am Morgen danach, über der Grenze</translation>
+    </message>
+    <message>
+        <source>First by days without a session</source>
+        <translation>Zuerst wegen Tagen ohne Einheit</translation>
+    </message>
+    <message>
+        <source>days since the last session, above the limit, with a planned one missed</source>
+        <translation>Tage seit der letzten Einheit, über der Grenze, und eine geplante versäumt</translation>
+    </message>
+    <message>
+        <source>First by a side that is behind</source>
+        <translation>Zuerst wegen einer Seite, die zurückliegt</translation>
+    </message>
+    <message>
+        <source>(greater - smaller) / greater x 100, where their distance exceeds the error of the test</source>
+        <translation>(größerer - kleinerer) / größerer Wert x 100, wo ihr Abstand den Fehler des Tests übersteigt</translation>
+    </message>
+    <message>
+        <source>First by mornings not answered</source>
+        <translation>Zuerst wegen nicht beantworteter Morgen</translation>
+    </message>
+    <message>
+        <source>mornings after a session of the last days whose pain is not answered</source>
+        <translation>Morgen nach einer Einheit der letzten Tage, deren Schmerz nicht angegeben ist</translation>
+    </message>
+    <message>
+        <source>First by rising pain</source>
+        <translation>Zuerst wegen steigenden Schmerzes</translation>
+    </message>
+    <message>
+        <source>highest pain of each of the last three weeks, rising twice in a row</source>
+        <translation>stärkster Schmerz jeder der letzten drei Wochen, zweimal hintereinander gestiegen</translation>
+    </message>
+    <message>
+        <source>First by readiness</source>
+        <translation>Zuerst wegen der Bereitschaft</translation>
+    </message>
+    <message>
+        <source>There was no session yet.</source>
+        <translation>Es gab noch keine Einheit.</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>days looked back on</source>
+        <translation>Tage, auf die zurückgeblickt wird</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>danach</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>davor</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>erster</translation>
+    </message>
+    <message>
+        <source>second</source>
+        <translation>zweiter</translation>
+    </message>
+    <message>
+        <source>tolerance, %</source>
+        <translation>Toleranz, %</translation>
+    </message>
+    <message>
+        <source>or, if more, ms</source>
+        <translation>oder, wenn mehr, ms</translation>
+    </message>
+    <message>
+        <source>The effort or the length of the session is unknown.</source>
+        <translation>Die Anstrengung oder die Länge der Einheit ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>Load of the session</source>
+        <translation>Belastung der Einheit</translation>
+    </message>
+    <message>
+        <source>session RPE x minutes, rests included</source>
+        <translation>RPE der Einheit x Minuten, mit Pausen</translation>
+    </message>
+    <message>
+        <source>session RPE</source>
+        <translation>RPE der Einheit</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>due</source>
@@ -4475,8 +5107,412 @@
         <translation>leicht</translation>
     </message>
     <message>
+        <source>Counter-movement jump, height over time to take-off</source>
+        <translation>Sprung mit Ausholbewegung, Höhe durch Zeit bis zum Absprung</translation>
+    </message>
+    <message>
+        <source>Jumps that ended in the square</source>
+        <translation>Sprünge, die im Feld endeten</translation>
+    </message>
+    <message>
+        <source>One-rep maximum, estimated (Epley)</source>
+        <translation>Maximum für eine Wiederholung, geschätzt (Epley)</translation>
+    </message>
+    <message>
+        <source>One-rep maximum, estimated (Brzycki)</source>
+        <translation>Maximum für eine Wiederholung, geschätzt (Brzycki)</translation>
+    </message>
+    <message>
+        <source>One-rep maximum, estimated (Lombardi)</source>
+        <translation>Maximum für eine Wiederholung, geschätzt (Lombardi)</translation>
+    </message>
+    <message>
+        <source>Epley 1985, from memory</source>
+        <translation>Epley 1985, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Brzycki 1993, from memory</source>
+        <translation>Brzycki 1993, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Lombardi 1989, from memory</source>
+        <translation>Lombardi 1989, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Jumps that ended in the square, last day</source>
+        <translation>Sprünge, die im Feld endeten, letzter Tag</translation>
+    </message>
+    <message>
+        <source>Landing errors, last mean</source>
+        <translation>Landefehler, letztes Mittel</translation>
+    </message>
+    <message>
+        <source>Reach forwards, sides apart</source>
+        <translation>Reichweite nach vorn, Abstand der Seiten</translation>
+    </message>
+    <message>
+        <source>Set to the last rep</source>
+        <translation>Satz bis zur letzten Wiederholung</translation>
+    </message>
+    <message>
+        <source>Ten hops: contacts of 250 ms or longer</source>
+        <translation>Zehn Hüpfer: Kontakte von 250 ms oder länger</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>bestes</translation>
+    </message>
+    <message>
+        <source>last</source>
+        <translation>letztes</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>rank test</source>
+        <translation>Rangtest</translation>
+    </message>
+    <message>
+        <source>limb symmetry index</source>
+        <translation>Seitenindex</translation>
+    </message>
+    <message>
+        <source>difference of the sides</source>
+        <translation>Unterschied der Seiten</translation>
+    </message>
+    <message>
+        <source>typical error</source>
+        <translation>typischer Fehler</translation>
+    </message>
+    <message>
+        <source>minimal detectable change</source>
+        <translation>kleinste erkennbare Änderung</translation>
+    </message>
+    <message>
+        <source>smallest worthwhile change</source>
+        <translation>kleinste lohnende Änderung</translation>
+    </message>
+    <message>
+        <source>variation of a try</source>
+        <translation>Streuung eines Versuchs</translation>
+    </message>
+    <message>
+        <source>first try less second</source>
+        <translation>erster Versuch weniger zweiter</translation>
+    </message>
+    <message>
+        <source>repeatability</source>
+        <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>intraclass correlation</source>
+        <translation>Intraklassenkorrelation</translation>
+    </message>
+    <message>
+        <source>best day; best of a day&apos;s tries</source>
+        <translation>bester Tag; bester Versuch eines Tages</translation>
+    </message>
+    <message>
+        <source>best day; mean of a day&apos;s tries</source>
+        <translation>bester Tag; Mittel der Versuche eines Tages</translation>
+    </message>
+    <message>
+        <source>best day; mean of best five of a day&apos;s tries</source>
+        <translation>bester Tag; Mittel der besten fünf Versuche eines Tages</translation>
+    </message>
+    <message>
+        <source>best day; last of a day&apos;s tries</source>
+        <translation>bester Tag; letzter Versuch eines Tages</translation>
+    </message>
+    <message>
+        <source>last day; best of a day&apos;s tries</source>
+        <translation>letzter Tag; bester Versuch eines Tages</translation>
+    </message>
+    <message>
+        <source>last day; mean of a day&apos;s tries</source>
+        <translation>letzter Tag; Mittel der Versuche eines Tages</translation>
+    </message>
+    <message>
+        <source>last day; mean of best five of a day&apos;s tries</source>
+        <translation>letzter Tag; Mittel der besten fünf Versuche eines Tages</translation>
+    </message>
+    <message>
+        <source>last day; last of a day&apos;s tries</source>
+        <translation>letzter Tag; letzter Versuch eines Tages</translation>
+    </message>
+    <message>
+        <source>last day less first day</source>
+        <translation>letzter Tag weniger erster Tag</translation>
+    </message>
+    <message>
+        <source>median of the slopes of all pairs of days</source>
+        <translation>Median der Steigungen aller Paare von Tagen</translation>
+    </message>
+    <message>
+        <source>Mann-Kendall, (S -+ 1) / sqrt Var, ties corrected</source>
+        <translation>Mann-Kendall, (S -+ 1) / Wurzel Var, um Gleichstände berichtigt</translation>
+    </message>
+    <message>
+        <source>(greater - smaller) / greater x 100</source>
+        <translation>(größerer - kleinerer) / größerer Wert x 100</translation>
+    </message>
+    <message>
+        <source>standard deviation of the differences between the first two tries of a day / sqrt 2</source>
+        <translation>Standardabweichung der Unterschiede zwischen den ersten zwei Versuchen eines Tages / Wurzel 2</translation>
+    </message>
+    <message>
+        <source>1.96 x sqrt 2 x typical error</source>
+        <translation>1,96 x Wurzel 2 x typischer Fehler</translation>
+    </message>
+    <message>
+        <source>0.2 x standard deviation between athletes, freed of the error that their means hold</source>
+        <translation>0,2 x Standardabweichung zwischen den Personen, befreit vom Fehler, den ihre Mittel enthalten</translation>
+    </message>
+    <message>
+        <source>100 x typical error / mean of all tries</source>
+        <translation>100 x typischer Fehler / Mittel aller Versuche</translation>
+    </message>
+    <message>
+        <source>mean of the differences of two tries of a day; limits of agreement -+ 2 SD</source>
+        <translation>Mittel der Unterschiede zweier Versuche eines Tages; Grenzen der Übereinstimmung -+ 2 SD</translation>
+    </message>
+    <message>
+        <source>root mean square of the differences of two tries</source>
+        <translation>quadratisches Mittel der Unterschiede zweier Versuche</translation>
+    </message>
+    <message>
+        <source>ICC(3,1) = (BMS - EMS) / (BMS + EMS), of the first two tries of a day</source>
+        <translation>ICC(3,1) = (BMS - EMS) / (BMS + EMS), der ersten zwei Versuche eines Tages</translation>
+    </message>
+    <message>
+        <source>greater - smaller; above 4 cm is a limit found in school basketball, no limit for everybody</source>
+        <translation>größerer - kleinerer Wert; über 4 cm ist eine im Schulbasketball gefundene Grenze, keine für alle</translation>
+    </message>
+    <message>
+        <source>jumps inside / all jumps x 100</source>
+        <translation>Sprünge im Feld / alle Sprünge x 100</translation>
+    </message>
+    <message>
+        <source>of the ten rebounds of the last day</source>
+        <translation>der zehn Hüpfer des letzten Tages</translation>
+    </message>
+    <message>
+        <source>load x (1 + reps / 30); one rep returns the load</source>
+        <translation>Last x (1 + Wiederholungen / 30); eine Wiederholung gibt die Last selbst</translation>
+    </message>
+    <message>
+        <source>mean of the jumps of the last day; bands to 4, 5, 6 and above, from memory</source>
+        <translation>Mittel der Sprünge des letzten Tages; Stufen bis 4, 5, 6 und darüber, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>No jump was counted.</source>
+        <translation>Kein Sprung wurde gezählt.</translation>
+    </message>
+    <message>
+        <source>The reach forwards of one side is missing.</source>
+        <translation>Die Reichweite nach vorn einer Seite fehlt.</translation>
+    </message>
+    <message>
+        <source>No landing was looked at.</source>
+        <translation>Keine Landung wurde angesehen.</translation>
+    </message>
+    <message>
+        <source>Tries of one day; from one day to another a test can stray more, and the best of tries strays less.</source>
+        <translation>Versuche eines Tages; von Tag zu Tag kann ein Test mehr streuen, und der beste von Versuchen streut weniger.</translation>
+    </message>
+    <message>
+        <source>All tries were the same, so that there is no spread to share out.</source>
+        <translation>Alle Versuche waren gleich, es gibt also keine Streuung aufzuteilen.</translation>
+    </message>
+    <message>
+        <source>reference side</source>
+        <translation>Bezugsseite</translation>
+    </message>
+    <message>
+        <source>side behind</source>
+        <translation>Seite, die zurückliegt</translation>
+    </message>
+    <message>
+        <source>apart</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>against its error</source>
+        <translation>gegen seinen Fehler</translation>
+    </message>
+    <message>
+        <source>symmetry angle, left first, %</source>
+        <translation>Symmetriewinkel, links zuerst, %</translation>
+    </message>
+    <message>
+        <source>(G - S) / (G + S), %</source>
+        <translation>(G - K) / (G + K), %</translation>
+    </message>
+    <message>
+        <source>(G - S) / mean, %</source>
+        <translation>(G - K) / Mittel, %</translation>
+    </message>
+    <message>
+        <source>(G - S) / S, %</source>
+        <translation>(G - K) / K, %</translation>
+    </message>
+    <message>
+        <source>repeated medians (Siegel 1982)</source>
+        <translation>wiederholte Mediane (Siegel 1982)</translation>
+    </message>
+    <message>
+        <source>the test can show it</source>
+        <translation>der Test kann sie zeigen</translation>
+    </message>
+    <message>
+        <source>standard deviation</source>
+        <translation>Standardabweichung</translation>
+    </message>
+    <message>
+        <source>lower limit of agreement</source>
+        <translation>untere Grenze der Übereinstimmung</translation>
+    </message>
+    <message>
+        <source>upper limit of agreement</source>
+        <translation>obere Grenze der Übereinstimmung</translation>
+    </message>
+    <message>
+        <source>ICC(1,2), of the mean of two</source>
+        <translation>ICC(1,2), des Mittels zweier</translation>
+    </message>
+    <message>
+        <source>ICC(2,2), of the mean of two</source>
+        <translation>ICC(2,2), des Mittels zweier</translation>
+    </message>
+    <message>
+        <source>ICC(3,2), of the mean of two</source>
+        <translation>ICC(3,2), des Mittels zweier</translation>
+    </message>
+    <message>
+        <source>reach forwards, cm</source>
+        <translation>Reichweite nach vorn, cm</translation>
+    </message>
+    <message>
+        <source>reach backwards and inwards, cm</source>
+        <translation>Reichweite nach hinten innen, cm</translation>
+    </message>
+    <message>
+        <source>reach backwards and outwards, cm</source>
+        <translation>Reichweite nach hinten außen, cm</translation>
+    </message>
+    <message>
+        <source>limb length, cm</source>
+        <translation>Beinlänge, cm</translation>
+    </message>
+    <message>
+        <source>more than 4 cm</source>
+        <translation>mehr als 4 cm</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>im Feld</translation>
+    </message>
+    <message>
+        <source>flight over contact, best five</source>
+        <translation>Flug durch Kontakt, beste fünf</translation>
+    </message>
+    <message>
+        <source>height over contact, best five, m/s</source>
+        <translation>Höhe durch Kontakt, beste fünf, m/s</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>load, kg</source>
+        <translation>Last, kg</translation>
+    </message>
+    <message>
+        <source>load of the maximum by a table, %</source>
+        <translation>Last vom Maximum nach einer Tabelle, %</translation>
+    </message>
+    <message>
+        <source>within error</source>
+        <translation>innerhalb des Fehlers</translation>
+    </message>
+    <message>
+        <source>beyond error</source>
+        <translation>über dem Fehler</translation>
+    </message>
+    <message>
+        <source>excellent</source>
+        <translation>ausgezeichnet</translation>
+    </message>
+    <message>
         <source>moderate</source>
         <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>flight</source>
+        <translation>Flug</translation>
+    </message>
+    <message>
+        <source>time to take-off</source>
+        <translation>Zeit bis zum Absprung</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>both legs, firm</source>
+        <translation>beide Beine, fest</translation>
+    </message>
+    <message>
+        <source>one leg, firm</source>
+        <translation>ein Bein, fest</translation>
+    </message>
+    <message>
+        <source>heel to toe, firm</source>
+        <translation>Ferse an Zeh, fest</translation>
+    </message>
+    <message>
+        <source>both legs, foam</source>
+        <translation>beide Beine, weich</translation>
+    </message>
+    <message>
+        <source>one leg, foam</source>
+        <translation>ein Bein, weich</translation>
+    </message>
+    <message>
+        <source>heel to toe, foam</source>
+        <translation>Ferse an Zeh, weich</translation>
+    </message>
+    <message>
+        <source>errors</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>jumps</source>
+        <translation>Sprünge</translation>
+    </message>
+    <message>
+        <source>deg</source>
+        <translation>Grad</translation>
     </message>
     <message>
         <source>somewhat hard</source>
@@ -4523,12 +5559,28 @@
         <translation>beide Seiten zugleich</translation>
     </message>
     <message>
+        <source>Enter which lift it was.</source>
+        <translation>Tragen Sie ein, welche Hebeübung es war.</translation>
+    </message>
+    <message>
+        <source>Enter all six stances, or the sum alone.</source>
+        <translation>Tragen Sie alle sechs Stände ein oder die Summe allein.</translation>
+    </message>
+    <message>
+        <source>or the sum alone</source>
+        <translation>oder die Summe allein</translation>
+    </message>
+    <message>
         <source>Tries</source>
         <translation>Versuche</translation>
     </message>
     <message>
         <source>From frames of a video</source>
         <translation>Aus Bildern eines Videos</translation>
+    </message>
+    <message>
+        <source>Led to a tempo</source>
+        <translation>Im Tempo geführt</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -4559,12 +5611,36 @@
         <translation>Versuch {n}: {problem}</translation>
     </message>
     <message>
+        <source>Not held: {stances}.</source>
+        <translation>Nicht gehalten: {stances}.</translation>
+    </message>
+    <message>
         <source>“{typed}” is no number. Enter one from {least} to {most}, such as {such}.</source>
         <translation>„{typed}“ ist keine Zahl. Gib eine von {least} bis {most} ein, wie {such}.</translation>
     </message>
     <message>
         <source>{typed} lies outside of this test. Enter a number from {least} to {most}.</source>
         <translation>{typed} liegt außerhalb dieses Tests. Gib eine Zahl von {least} bis {most} ein.</translation>
+    </message>
+    <message>
+        <source>Enter {parts}, in this order with a space between them.</source>
+        <translation>Tragen Sie {parts} ein, in dieser Folge mit Leerzeichen dazwischen.</translation>
+    </message>
+    <message>
+        <source>Enter {parts}, in this order with a space between them, or the result alone.</source>
+        <translation>Tragen Sie {parts} ein, in dieser Folge mit Leerzeichen dazwischen, oder das Ergebnis allein.</translation>
+    </message>
+    <message>
+        <source>{typed} is counted in whole numbers.</source>
+        <translation>{typed}: Hier wird in ganzen Zahlen gezählt.</translation>
+    </message>
+    <message>
+        <source>A dash is a stance that could not be held: ten errors.</source>
+        <translation>Ein Strich steht für einen Stand, der nicht zu halten war: zehn Fehler.</translation>
+    </message>
+    <message>
+        <source>{part} in {unit}</source>
+        <translation>{part} in {unit}</translation>
     </message>
     <message>
         <source>Enter how many frames a second the video has, such as 240.</source>
@@ -4579,16 +5655,20 @@
         <translation>Gib drei Bildnummern ein, von Aufsetzen, Absprung und Landung, wie 360 412 520.</translation>
     </message>
     <message>
+        <source>Enter three frame numbers, of the first movement, take-off and landing, such as 240 412 520.</source>
+        <translation>Tragen Sie drei Bildnummern ein, der ersten Bewegung, des Absprungs und der Landung, etwa 240 412 520.</translation>
+    </message>
+    <message>
         <source>Frame numbers rise: each of them comes after the one before it.</source>
         <translation>Bildnummern steigen: Jede kommt nach der vor ihr.</translation>
     </message>
     <message>
-        <source>Enter at least one try.</source>
-        <translation>Gib mindestens einen Versuch ein.</translation>
+        <source>One frame more or less changes it by {error} cm; by chance it is off by {chance} cm (SD).</source>
+        <translation>Ein Bild mehr oder weniger ändert es um {error} cm; zufällig liegt es um {chance} cm daneben (SD).</translation>
     </message>
     <message>
-        <source>One frame more or less changes it by {error} cm.</source>
-        <translation>Ein Bild mehr oder weniger ändert es um {error} cm.</translation>
+        <source>Enter at least one try.</source>
+        <translation>Gib mindestens einen Versuch ein.</translation>
     </message>
     <message>
         <source>One frame more or less changes the contact time by {share} %.</source>
@@ -4883,6 +5963,18 @@
         <translation>Uhrzeit, falls fest</translation>
     </message>
     <message>
+        <source>Also on</source>
+        <translation>Auch am</translation>
+    </message>
+    <message>
+        <source>Month and day</source>
+        <translation>Monat und Tag</translation>
+    </message>
+    <message>
+        <source>Also on {day}</source>
+        <translation>Auch am {day}</translation>
+    </message>
+    <message>
         <source>Calendar</source>
         <translation>Kalender</translation>
     </message>
@@ -4933,6 +6025,214 @@
     <message>
         <source>Save the calendar</source>
         <translation>Kalender speichern</translation>
+    </message>
+    <message>
+        <source>Index of the right side, reference left</source>
+        <translation>Index der rechten Seite, Bezug links</translation>
+    </message>
+    <message>
+        <source>Index of the left side, reference right</source>
+        <translation>Index der linken Seite, Bezug rechts</translation>
+    </message>
+    <message>
+        <source>index {n}, reference left</source>
+        <translation>Index {n}, Bezug links</translation>
+    </message>
+    <message>
+        <source>index {n}, reference right</source>
+        <translation>Index {n}, Bezug rechts</translation>
+    </message>
+    <message>
+        <source>no index: nobody chose a reference side</source>
+        <translation>kein Index: niemand hat eine Bezugsseite gewählt</translation>
+    </message>
+    <message>
+        <source>beyond the error of the test</source>
+        <translation>über dem Fehler des Tests</translation>
+    </message>
+    <message>
+        <source>within the error of the test</source>
+        <translation>innerhalb des Fehlers des Tests</translation>
+    </message>
+    <message>
+        <source>left behind by {n} %</source>
+        <translation>links um {n} % zurück</translation>
+    </message>
+    <message>
+        <source>right behind by {n} %</source>
+        <translation>rechts um {n} % zurück</translation>
+    </message>
+    <message>
+        <source>neither behind</source>
+        <translation>keine zurück</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Index</source>
+        <translation>Index</translation>
+    </message>
+    <message>
+        <source>Against its error</source>
+        <translation>Gegen seinen Fehler</translation>
+    </message>
+    <message>
+        <source>Reach composite of the {side}: {value} % of the limb length.</source>
+        <translation>Gesamtreichweite der {side}: {value} % der Beinlänge.</translation>
+    </message>
+    <message>
+        <source>Enter the limb length of the {side}, and the composite is known.</source>
+        <translation>Tragen Sie die Beinlänge der {side} ein, dann ist die Gesamtreichweite bekannt.</translation>
+    </message>
+    <message>
+        <source>Forwards the sides are {apart} cm apart: more than 4 cm, a limit found in school basketball.</source>
+        <translation>Nach vorn liegen die Seiten {apart} cm auseinander: mehr als 4 cm, eine im Schulbasketball gefundene Grenze.</translation>
+    </message>
+    <message>
+        <source>Estimated for one rep: Epley {epley}, Brzycki {brzycki}, Lombardi {lombardi} kg.</source>
+        <translation>Geschätzt für eine Wiederholung: Epley {epley}, Brzycki {brzycki}, Lombardi {lombardi} kg.</translation>
+    </message>
+    <message>
+        <source>Flight over contact {flight}, height over contact {height} m/s.</source>
+        <translation>Flug durch Kontakt {flight}, Höhe durch Kontakt {height} m/s.</translation>
+    </message>
+    <message>
+        <source>The contact lasts 250 ms or longer.</source>
+        <translation>Der Kontakt dauert 250 ms oder länger.</translation>
+    </message>
+    <message>
+        <source>{good} of {n} in the square: {share} % ({low} to {high} %).</source>
+        <translation>{good} von {n} im Feld: {share} % ({low} bis {high} %).</translation>
+    </message>
+    <message>
+        <source>{sum} errors; of each stance ten at most are counted.</source>
+        <translation>{sum} Fehler; je Stand werden höchstens zehn gezählt.</translation>
+    </message>
+    <message>
+        <source>{height} cm high, take-off at {speed} m/s.</source>
+        <translation>{height} cm hoch, Absprung mit {speed} m/s.</translation>
+    </message>
+    <message>
+        <source>Best five of ten: flight over contact {flight}, height over contact {height} m/s.</source>
+        <translation>Beste fünf von zehn: Flug durch Kontakt {flight}, Höhe durch Kontakt {height} m/s.</translation>
+    </message>
+    <message>
+        <source>{slow} of 10 contacts last 250 ms or longer.</source>
+        <translation>{slow} von 10 Kontakten dauern 250 ms oder länger.</translation>
+    </message>
+    <message>
+        <source>{unit} a week</source>
+        <translation>{unit} je Woche</translation>
+    </message>
+    <message>
+        <source>Kept, with who and why.</source>
+        <translation>Behalten, mit wer und warum.</translation>
+    </message>
+    <message>
+        <source>That side holds already.</source>
+        <translation>Diese Seite gilt schon.</translation>
+    </message>
+    <message>
+        <source>Say who chooses it, and why: both stand in the history.</source>
+        <translation>Sagen Sie, wer sie wählt und warum: Beides steht im Verlauf.</translation>
+    </message>
+    <message>
+        <source>The side that the other is measured against. The program never chooses it.</source>
+        <translation>Die Seite, an der die andere gemessen wird. Das Programm wählt sie nie.</translation>
+    </message>
+    <message>
+        <source>Reference side</source>
+        <translation>Bezugsseite</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <translation>Wahl</translation>
+    </message>
+    <message>
+        <source>sleep {n}</source>
+        <translation>Schlaf {n}</translation>
+    </message>
+    <message>
+        <source>fatigue {n}</source>
+        <translation>Müdigkeit {n}</translation>
+    </message>
+    <message>
+        <source>stress {n}</source>
+        <translation>Stress {n}</translation>
+    </message>
+    <message>
+        <source>soreness {n}</source>
+        <translation>Muskelkater {n}</translation>
+    </message>
+    <message>
+        <source>spoke to the practitioner first</source>
+        <translation>sprach zuerst mit der Fachkraft</translation>
+    </message>
+    <message>
+        <source>left the day out</source>
+        <translation>ließ den Tag aus</translation>
+    </message>
+    <message>
+        <source>sum {n} of 28</source>
+        <translation>Summe {n} von 28</translation>
+    </message>
+    <message>
+        <source>something changed in their health</source>
+        <translation>etwas an der Gesundheit hat sich geändert</translation>
+    </message>
+    <message>
+        <source>a warning sign</source>
+        <translation>ein Warnzeichen</translation>
+    </message>
+    <message>
+        <source>note: {note}</source>
+        <translation>Notiz: {note}</translation>
+    </message>
+    <message>
+        <source>Before: {answers}</source>
+        <translation>Vorher: {answers}</translation>
+    </message>
+    <message>
+        <source>{told} ({where})</source>
+        <translation>{told} ({where})</translation>
+    </message>
+    <message>
+        <source>pain not answered</source>
+        <translation>Schmerz nicht angegeben</translation>
+    </message>
+    <message>
+        <source>{told}, {place}</source>
+        <translation>{told}, {place}</translation>
+    </message>
+    <message>
+        <source>everybody</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>need a look</source>
+        <translation>brauchen einen Blick</translation>
+    </message>
+    <message>
+        <source>answers owed</source>
+        <translation>Antworten offen</translation>
+    </message>
+    <message>
+        <source>pain above 2</source>
+        <translation>Schmerz über 2</translation>
+    </message>
+    <message>
+        <source>no session this week</source>
+        <translation>diese Woche keine Einheit</translation>
+    </message>
+    <message>
+        <source>missed one last week</source>
+        <translation>letzte Woche eine versäumt</translation>
     </message>
 </context>
 </TS>
