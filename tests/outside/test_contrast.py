@@ -42,7 +42,7 @@ DISTANCES_M = (0.6, 1.0, 2.0, 3.0, 5.0)
 
 
 @pytest.mark.parametrize(("colour", "expected", "tolerance"), AGAINST_WHITE)
-def test_contrast_with_white_is_the_published_one(colour: str, expected: float, tolerance: float) -> None:
+def test_contrast_with_white_is_that_of_the_formula(colour: str, expected: float, tolerance: float) -> None:
     assert contrast(colour, WHITE) == pytest.approx(expected, abs=tolerance)
     assert contrast(WHITE, colour) == contrast(colour, WHITE)
 
@@ -57,8 +57,9 @@ def test_okabe_ito_colours_have_the_worked_contrasts(colour: str, on_white: floa
     assert contrast(colour, BLACK) == pytest.approx(on_black, abs=0.005)
 
 
-def test_the_lightest_passing_grey_is_the_published_boundary() -> None:
-    # On white #767676 passes 4.5:1 and #777777 fails, #949494 passes 3:1 and #959595 fails: no rounding up.
+def test_the_lightest_passing_grey_is_the_boundary() -> None:
+    # Worked from the same formula: on white #767676 passes 4.5:1 and #777777 fails, #949494 passes 3:1 and
+    # #959595 fails: no rounding up.
     assert held("#AAAAAA", (WHITE,), 4.5) == "#767676"
     assert held("#AAAAAA", (WHITE,), 3.0) == "#949494"
     assert held("#AAAAAA", (WHITE,), 7.0) == "#595959"

@@ -2,8 +2,11 @@
 
 import math
 from collections.abc import Callable
+from datetime import date
 
 import numpy as np
+import pandas as pd
+import pingouin
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -28,7 +31,10 @@ from app.analysis.one_rep_max import (
     percent_of_maximum,
     wathen,
 )
+from app.analysis.reliability import trusts_of
 from app.analysis.tests_catalog import field_test
+from app.domain.plan import Side
+from app.domain.tried import Tried
 
 # Eight differences between two tries; figures worked from the formulas in Hopkins 2000 (secondary: course
 # notes).
@@ -96,6 +102,42 @@ def test_each_meter_repeats_as_remembered(
     assert found == pytest.approx(repeatability, abs=5e-5)
     assert round(found, 1) == printed
     assert typical_error(apart(first, second)) == pytest.approx(error, abs=5e-5)
+
+
+@pytest.mark.filterwarnings("ignore:The inplace keyword")  # of pandas, about a call of pingouin's
+@pytest.mark.parametrize(
+    ("first", "second", "repeatability", "error"),
+    [(WRIGHT_1, WRIGHT_2, 21.6469, 15.3612), (MINI_1, MINI_2, 28.1582, 20.4158)],
+)
+def test_a_record_of_two_tries_each_tells_how_far_its_test_can_be_trusted(
+    first: list[int], second: list[int], repeatability: float, error: float
+) -> None:
+    # The same 17 people as tries at a test; the intraclass correlations of pingouin.
+    tries = [
+        Tried(bytes([whose]), "single_hop", Side.LEFT, date(2026, 11, 2), attempt, float(value), "cm")
+        for whose, pair in enumerate(zip(first, second, strict=True))
+        for attempt, value in enumerate(pair, 1)
+    ]
+    found = trusts_of(tries)["single_hop"]
+    assert (found.pairs, found.athletes) == (17, 17)
+    assert found.error == pytest.approx(error, abs=5e-5)
+    assert found.repeatability == pytest.approx(repeatability, abs=5e-5)
+    assert found.detectable == pytest.approx(1.959964 * math.sqrt(2) * error, abs=2e-4)
+    assert found.agreement == agreement([float(each) for each in first], [float(each) for each in second])
+    # The mean of two tries holds half of the variance of one's error (the variance of a mean, any textbook).
+    between = np.mean([first, second], axis=0).var(ddof=1)
+    assert found.worthwhile == pytest.approx(0.2 * math.sqrt(between - error**2 / 2), abs=1e-4)
+    assert found.shows_small is (0.2 * math.sqrt(between - error**2 / 2) >= error)
+    assert found.icc is not None
+    long = [
+        (who, place, value)
+        for place, column in enumerate((first, second))
+        for who, value in enumerate(column)
+    ]
+    frame = pd.DataFrame(long, columns=["whose", "try", "value"])
+    expected = pingouin.intraclass_corr(frame, targets="whose", raters="try", ratings="value")["ICC"]
+    one = (found.icc.one_way, found.icc.agreement, found.icc.consistency)
+    assert one == pytest.approx(tuple(expected[:3]), abs=1e-9)
 
 
 def test_the_smallest_worthwhile_change_of_twenty_men() -> None:
