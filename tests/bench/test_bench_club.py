@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from app.analysis.reliability import trusts_of
 from app.store.database import open_database
 from tests.bench.club import BOUTS, LAST_MONDAY, REPS, athlete_named, write_club
 
@@ -42,6 +43,7 @@ def test_the_review_costs_by_the_window_and_not_by_the_history(years: int, tmp_p
             ("squad, 8 weeks", lambda: database.reviewing.squad(NOW, TODAY)),
             ("athlete, 12 weeks", lambda: database.reviewing.athlete(name, first, TODAY, TODAY)),
             ("athlete, a year", lambda: database.reviewing.athlete(name, year_ago, TODAY, TODAY)),
+            ("error of tests", lambda: trusts_of(database.reviewing.first_two_tries(TODAY))),
             ("owed", lambda: database.reviewing.owed(NOW)),
             ("last trained", database.reviewing.last_trained),
             ("recent plans", database.reviewing.recent_plans),
