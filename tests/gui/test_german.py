@@ -37,8 +37,10 @@ OWN = (
     "The record is on a slow disk.",
     "Landing control, Hugo: cut short after 12 reps. All of it is kept.",
     "Sharp pain under the kneecap, stopped.",
+    "Stage",
+    "University of North Carolina",
 )
-"""What the pages of the tests were given to show."""
+"""What the pages of the tests were given to show, and whom a source names."""
 
 
 def texts_of(value: object) -> Iterator[str]:
