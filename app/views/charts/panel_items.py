@@ -141,6 +141,7 @@ class PanelItems:
         after = panel.series[panel.series.index(series) + 1 :]
         alike = any(each.values[place] == value for each in after if len(each.values) > place)
         below = alike or any(other is not None and other > value for other in others)
+        below = below or (value == panel.top and value not in others)
         text = self._take("end", lambda: pg.TextItem(""))
         text.setText(series.name)
         text.setFont(look.font(look.sizes.small))

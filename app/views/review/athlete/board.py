@@ -223,7 +223,7 @@ class Board(QScrollArea):
         for card in (*self.data_cards, self.calendar, self.notes, self.signs, self.runs):
             card.setParent(self._inside)
         self.side_card.header.insertWidget(1, self.exercise)
-        self.side_card.foot.addWidget(self.reference_side)
+        self.side_card.foot.addWidget(self.reference_side, 0, Qt.AlignmentFlag.AlignRight)
         self.part_card.header.insertWidget(1, self.by)
         for part in Part:
             self.by.addItem(tr(part.value), part)

@@ -7,6 +7,7 @@ from app.analysis.figure import Figure
 from app.analysis.figures_changes import ABOVE_A_TENTH, THIS_WEEK, WEEK_BEFORE
 from app.analysis.figures_progression import ExerciseSigns, asked_words, reps_words
 from app.analysis.progression import Reached
+from app.domain.dose import DoseKind
 from app.domain.plan import Side
 from app.views.review import words
 from app.views.review.figure_words import WHOLE_UNITS, number_words, value_words
@@ -110,7 +111,9 @@ def _read() -> tuple[Column[ExerciseSigns], ...]:
 
 
 def _reps(row: ExerciseSigns) -> str:
-    return tr("{done} of {asked}").format(done=reps_words(row.last.sets), asked=asked_words(row.last.sets))
+    if row.last.dose is DoseKind.WORK:
+        return words.DASH
+    return tr("{done} of {asked}").format(done=reps_words(row.last), asked=asked_words(row.last))
 
 
 def _reached(row: ExerciseSigns) -> str:

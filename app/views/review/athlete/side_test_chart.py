@@ -16,7 +16,7 @@ from app.views.review.athlete.charted import Charted, Later, decimals, each_tick
 from app.views.review.athlete.result_chart import IN_SIGHT, series_of
 from app.views.review.athlete.side_chart import weeks_from
 from app.views.review.figure_names import called_words, unit_words
-from app.views.review.figure_words import number_words, weekday_words
+from app.views.review.figure_words import number_words
 from app.views.translation import message, tr
 
 INDEX_OF = {
@@ -32,6 +32,16 @@ STANDS = {
     Standing.BEYOND_ERROR: message("beyond the error of the test"),
     Standing.WITHIN_ERROR: message("within the error of the test"),
     Standing.UNKNOWN: message("the error of this test is not known"),
+}
+SHORT = {
+    Standing.BEYOND_ERROR: message("beyond"),
+    Standing.WITHIN_ERROR: message("within"),
+    Standing.UNKNOWN: message("not known"),
+}
+INDEX_BY: dict[Side | None, str] = {
+    None: message("Index"),
+    Side.LEFT: message("Index, reference left"),
+    Side.RIGHT: message("Index, reference right"),
 }
 BEHIND = {
     Side.LEFT: message("left behind by {n} %"),
@@ -53,7 +63,7 @@ def side_test_chart(record: AthleteRecord, test: FieldTest, errors: Mapping[str,
         sides_on_a_day(record.reference, test, errors.get(test.key), left.get(day), right.get(day))
         for day in days
     ]
-    names = tuple(weekday_words(day) for day in days)
+    names = tuple(map(words.dated, days))
     series = (
         series_of(Side.LEFT, [left.get(day) for day in days], test, None),
         series_of(Side.RIGHT, [right.get(day) for day in days], test, None),
@@ -62,7 +72,7 @@ def side_test_chart(record: AthleteRecord, test: FieldTest, errors: Mapping[str,
     unit = unit_words(test.unit)
     ticks = each_tick(span_ticks(min(known), max(known)), unit, number_words) if known else ()
     index = INDEX_OF.get(record.reference) if record.reference is not None else None
-    told = ([_compared(each) for each in found], [_stands(each) for each in found])
+    told = ([_compared(each) for each in found], [_stands(each, STANDS) for each in found])
     data = ChartData(
         tr("Chart: left against right"),
         tr("date"),
@@ -75,8 +85,8 @@ def side_test_chart(record: AthleteRecord, test: FieldTest, errors: Mapping[str,
         aside=words.DOT.join(filter(None, (called_words(test), unit, tr(index or NO_INDEX)))),
         beside=(
             (tr("Difference"), tuple(map(_behind, found))),
-            (tr(index) if index else tr("Index"), tuple(map(_index, found))),
-            (tr("Against its error"), tuple(told[1])),
+            (tr(INDEX_BY[record.reference]), tuple(map(_index, found))),
+            (tr("Against its error"), tuple(_stands(each, SHORT) for each in found)),
         ),
     )
     whys = Later(len(days), lambda place: figures_of_sides(test, found[place], days[place].isoformat()))
@@ -106,5 +116,5 @@ def _index(found: Symmetry) -> str:
     return words.DASH if found.index is None else decimals(found.index, 1, "%")
 
 
-def _stands(found: Symmetry) -> str:
-    return "" if found.apart is None else tr(STANDS[found.standing])
+def _stands(found: Symmetry, told: Mapping[Standing, str]) -> str:
+    return "" if found.apart is None else tr(told[found.standing])

@@ -59,6 +59,10 @@ def test_what_is_unknown_is_a_dash_to_the_eye_and_unknown_to_the_ear() -> None:
     assert spoken(landing)[5:] == ["unknown"] * 3
 
 
+def test_work_for_a_time_is_no_rep_of_one() -> None:
+    assert row(exercise_done((1, 1), asked=(1, 1), dose=DoseKind.WORK))[4] == "–"
+
+
 def weeks(before: float, this: float, contacts: tuple[int, int] = (20, 20)) -> list[str]:
     """The changes of two weeks with these loads and contacts and no known volume."""
     none = {"volume_kg": None, "volume_complete": False}

@@ -31,7 +31,7 @@ def test_both_raw_values_stand_there_whatever_else_is_known() -> None:
         "20\u202fcm",
         "left behind by 9.0 %",
         "–",
-        "the error of this test is not known",
+        "not known",
     )
     assert cells(looked(), 1)[1:] == ("17\u202fcm", "–", "", "–", "")
 
@@ -47,7 +47,7 @@ def test_the_index_never_stands_without_its_reference(reference: Side, title: st
     found = looked(reference)
     (test,) = sided_tests(athlete_view(found).tests)
     data = side_test_chart(found, test, {}).data
-    assert data.titles[4] == title
+    assert data.titles[4] == f"Index, reference {reference.value}"
     assert data.cells(0)[4] == index
     assert f"reference {reference.value}" in data.spoken[0]
     assert title in data.aside
@@ -62,10 +62,15 @@ def test_without_a_reference_there_is_no_index_and_that_is_said() -> None:
 
 @pytest.mark.parametrize(
     ("error", "told"),
-    [(1.7, "beyond the error of the test"), (1.9, "within the error of the test")],
+    [(1.7, "beyond"), (1.9, "within")],
 )
 def test_a_difference_is_compared_with_the_error_of_the_test(error: float, told: str) -> None:
     assert cells(looked(), 0, {"single_hop": error})[-1] == told
+    (test,) = sided_tests(athlete_view(looked()).tests)
+    assert (
+        f"{told} the error of the test"
+        in side_test_chart(looked(), test, {"single_hop": error}).data.spoken[0]
+    )
 
 
 def test_each_day_says_why_by_its_own_values() -> None:
