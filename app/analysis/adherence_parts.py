@@ -60,19 +60,9 @@ class Kept:
         return self.met / self.prescribed if self.prescribed else None
 
     @property
-    def reps_interval(self) -> Interval | None:
-        """The 95 % Wilson interval of `reps_share`; see REPS_CAUTION. None when none was prescribed."""
-        return wilson(self.met, self.prescribed)
-
-    @property
     def tempo_share(self) -> float | None:
         """Reps that kept the tempo / reps led to one, 0-1; None where no tempo can be judged."""
         return self.tempo_kept / self.tempo_known if self.tempo_known else None
-
-    @property
-    def tempo_interval(self) -> Interval | None:
-        """The 95 % Wilson interval of `tempo_share`; see REPS_CAUTION. None where no tempo can be judged."""
-        return wilson(self.tempo_kept, self.tempo_known)
 
 
 def sessions_kept(due: Iterable[DueSession]) -> SessionsKept:

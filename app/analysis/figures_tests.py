@@ -85,7 +85,12 @@ def _course(
     change = Rule(f"{test.name}: change", test.unit, "last day less first day", TRIES)
     yield best.figure(found.best, found.n, none or NEITHER, inputs, (), of)
     yield last.figure(found.last, found.n, none, inputs, (), of)
-    compared = (("first", found.baseline), ("last", found.last), ("against its error", found.standing.value))
+    compared: tuple[Input, ...] = (
+        ("first", found.baseline),
+        ("last", found.last),
+        ("change over the first, %", found.change_share),
+        ("against its error", found.standing.value),
+    )
     yield change.figure(found.change, found.n, none, compared, unknown, of)
 
 
@@ -107,7 +112,10 @@ def _trend(test: FieldTest, values: tuple[DayValue, ...], of: str) -> Iterator[F
     test_rule = Rule(
         f"{test.name}: rank test", "Z", "Mann-Kendall, (S -+ 1) / sqrt Var, ties corrected", MANN, CAUTION
     )
-    inputs: tuple[Input, ...] = () if rank is None else (("S", rank.s), ("Var", rank.variance), ("p", rank.p))
+    inputs: tuple[Input, ...] = ()
+    if rank is not None:
+        ranks = ("Kendall's tau a", rank.tau_a), ("Kendall's tau b, with ties", rank.tau_b)
+        inputs = (("S", rank.s), ("Var", rank.variance), ("p", rank.p), *ranks)
     z = test_rule.figure(None if rank is None else rank.z, found.n, found.reason, inputs, (), of)
     yield z if rank is None else replace(z, caution=CAUTION)
 

@@ -38,14 +38,10 @@ class DoneRow:
 
 @dataclass(frozen=True, slots=True)
 class SessionDone:
-    """The rows in the order of the plan, their sums, and the faults by name with how often they were marked.
-
-    `unanswered` counts the bouts that were begun and of which effort or pain is unknown.
-    """
+    """The rows in the order of the plan, their sums, and the faults by name with their number."""
 
     rows: tuple[DoneRow, ...]
     faults: tuple[tuple[str, int], ...]
-    unanswered: int
 
     @property
     def tut_ms(self) -> int | None:
@@ -71,10 +67,8 @@ def session_done(timeline: Timeline, records: Iterable[BoutRecord]) -> SessionDo
         rows[key] = _added(rows[key], row) if key in rows else row
         for name in _faults_of(stands.get(bout.index)):
             faults[name] = faults.get(name, 0) + 1
-    begun = [record for record in stands.values() if record.began_ms is not None]
-    open_ = sum(record.rpe is None or record.pain is None for record in begun)
     by_count = sorted(faults.items(), key=lambda fault: (-fault[1], fault[0]))
-    return SessionDone(tuple(rows.values()), tuple(by_count), open_)
+    return SessionDone(tuple(rows.values()), tuple(by_count))
 
 
 def _row(timeline: Timeline, bout: Bout, record: BoutRecord | None, side: Side) -> DoneRow:

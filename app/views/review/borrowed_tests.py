@@ -74,6 +74,9 @@ REASONS = (
 )
 
 INPUTS = (
+    message("change over the first, %"),
+    message("Kendall's tau a"),
+    message("Kendall's tau b, with ties"),
     message("reference side"),
     message("side behind"),
     message("apart"),

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from hypothesis import given
 from hypothesis import strategies as st
 
+from app.analysis.adherence import wilson
 from app.analysis.adherence_parts import (
     SessionsKept,
     kept,
@@ -33,8 +34,8 @@ def test_with_nothing_due_there_is_neither_share_nor_interval() -> None:
     found = sessions_kept([due(MONDAY, DueState.EXCUSED), due(MONDAY, DueState.NOT_DUE)])
     assert (found.share, found.interval) == (None, None)
     nothing = kept([])
-    assert (nothing.reps_share, nothing.reps_interval) == (None, None)
-    assert (nothing.tempo_share, nothing.tempo_interval) == (None, None)
+    assert nothing.reps_share is None
+    assert nothing.tempo_share is None
 
 
 def test_a_planned_session_belongs_to_the_week_of_its_day() -> None:
@@ -109,8 +110,8 @@ def any_totals(draw: st.DrawFn) -> Totals:
 def test_shares_lie_within_their_intervals(parts: list[Totals]) -> None:
     found = kept(parts)
     for share, interval in (
-        (found.reps_share, found.reps_interval),
-        (found.tempo_share, found.tempo_interval),
+        (found.reps_share, wilson(found.met, found.prescribed)),
+        (found.tempo_share, wilson(found.tempo_kept, found.tempo_known)),
     ):
         assert (share is None) is (interval is None)
         if share is not None and interval is not None:

@@ -77,9 +77,3 @@ def test_faults_are_counted_by_name_the_most_frequent_first() -> None:
     done = session_done(timeline(Exercise("Squat", TEMPO)), [replace(record(0, 0), reps=reps)])
     assert done.faults == (("heel lifts", 2), ("knee caves in", 1))
     assert done.rows[0].faulty == 3
-
-
-def test_bouts_that_are_not_answered_are_counted_and_those_left_out_are_not() -> None:
-    left_out = record(2, 0, began_ms=None, outcome=BoutOutcome.SKIPPED)
-    records = [record(0, 10, rpe=4, pain=0), record(1, 10, rpe=4), left_out]
-    assert session_done(timeline(Exercise("Squat", TEMPO, sets=3)), records).unanswered == 1
