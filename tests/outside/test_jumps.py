@@ -57,6 +57,13 @@ def test_standard_gravity_changes_the_fourth_place(flight: float, height: float)
     assert jump_height(flight, 9.80665) == pytest.approx(height, abs=6e-7)
 
 
+def test_no_flight_is_no_height() -> None:
+    # By the same formula.
+    assert jump_height(0) == 0
+    landed = video_jump(0, 48, 48, 240)
+    assert (landed.flight_s, landed.height_m, landed.height_error_m) == (0, 0, 0)
+
+
 def test_speed_at_take_off_is_that_of_half_the_flight() -> None:
     # v = g t / 2, worked: 0.5 s gives 2.4525 m/s.
     assert take_off_speed(0.5) == pytest.approx(2.4525)
@@ -107,6 +114,7 @@ def test_tries_at_ten_hops_count_by_the_mean_of_the_best_five() -> None:
     values = [2.0, 2.9, 2.1, 2.8, 2.2, 2.7, 2.3, 2.6, 2.4, 2.5]
     assert test.tries == 10
     assert counting(values, test.counts, test.more) == pytest.approx(2.7)
+    assert counting(values[:5], test.counts, test.more) == pytest.approx(2.4)
     assert counting(values[:4], test.counts, test.more) is None
 
 

@@ -159,6 +159,7 @@ def test_a_test_with_more_error_than_the_smallest_change_cannot_show_it() -> Non
     # Hopkins 2000 (secondary: course notes).
     assert can_show_small_change(0.9, 1.0) is False
     assert can_show_small_change(1.1, 1.0) is True
+    assert can_show_small_change(1.0, 1.0) is True, "only below the error it cannot"
     assert can_show_small_change(None, 1.0) is None
 
 
@@ -176,6 +177,21 @@ def test_errors_are_those_worked_with_numpy(pairs: list[tuple[float, float]]) ->
     variation = pair_variation(list(zip(first.tolist(), second.tolist(), strict=True)))
     within = differences.std(ddof=1) / math.sqrt(2)
     assert variation == pytest.approx(100 * within / np.concatenate([first, second]).mean(), abs=1e-9)
+
+
+def test_a_variation_in_percent_is_of_the_mean_and_wants_two_pairs() -> None:
+    # CV % = 100 SD / mean (Hopkins 2000; secondary: course notes). Differences of 1 and -1 have an error of 1.
+    assert pair_variation([(9.0, 10.0), (11.0, 10.0)]) == pytest.approx(100 * 1 / 10)
+    assert pair_variation([(10.0, 11.0)]) is None
+    assert pair_variation([(-1.0, 1.0), (1.0, -1.0)]) is None
+    assert pair_variation([]) is None
+
+
+@pytest.mark.parametrize("compare", [agreement, repeatability_sd])
+def test_tries_are_compared_two_by_two(compare: Callable[[list[float], list[float]], object]) -> None:
+    # By the definition of a pair.
+    with pytest.raises(ValueError, match="argument 2 is shorter"):
+        compare([1.0, 2.0, 3.0], [1.0, 2.0])
 
 
 # Worked from formulas that are from memory: Epley w(1 + r/30), Brzycki 36w/(37 - r), Lombardi w r^0.10.
