@@ -180,7 +180,7 @@ def test_errors_are_those_worked_with_numpy(pairs: list[tuple[float, float]]) ->
 
 
 def test_a_variation_in_percent_is_of_the_mean_and_wants_two_pairs() -> None:
-    # CV % = 100 SD / mean (Hopkins 2000; secondary: course notes). Differences of 1 and -1 have an error of 1.
+    # CV % = 100 SD / mean (Hopkins 2000; secondary: course notes). Differences of 1 and -1: an error of 1.
     assert pair_variation([(9.0, 10.0), (11.0, 10.0)]) == pytest.approx(100 * 1 / 10)
     assert pair_variation([(10.0, 11.0)]) is None
     assert pair_variation([(-1.0, 1.0), (1.0, -1.0)]) is None
