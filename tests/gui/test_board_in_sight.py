@@ -60,6 +60,19 @@ def test_out_of_sight_nothing_of_the_athlete_before_is_left(room: Room) -> None:
 
 def test_a_card_turned_into_its_table_stays_so_for_another_athlete(room: Room) -> None:
     board = room.open("Hugo").widget.athlete.board
-    board.cards[0].turn()
+    board.show_all()
+    turned = board.cards[0], board.pain_card
+    for card in turned:
+        card.turn()
     room.open("Ines")
-    assert board.cards[0].table.isVisible()
+    board.verticalScrollBar().setValue(board.pain_card.y())
+    QApplication.processEvents()
+    assert all(card.table.isVisible() and card.model.rows for card in turned)
+
+
+def test_turned_before_it_was_ever_in_sight_it_comes_as_a_table(room: Room) -> None:
+    board = room.open("Hugo").widget.athlete.board
+    board.pain_card.turn()
+    board.verticalScrollBar().setValue(board.pain_card.y())
+    QApplication.processEvents()
+    assert board.pain_card.model.rows

@@ -79,8 +79,8 @@ class DataCard(Card):
         """Show these series, or why there are none."""
         self.set_aside(data.aside)
         self.chart.setAccessibleName(data.name)
-        self.model.columns = data_columns(data)
-        self.model.set_rows([(f"{place:06d}", *data.cells(place)) for place in range(len(data.labels))])
+        rows = [(f"{place:06d}", *data.cells(place)) for place in range(len(data.labels))]
+        self.model.set_rows(rows, data_columns(data))
         self.chart.show_data(data)
         self.empty.setText(data.empty)
         bare = data.is_empty
@@ -88,7 +88,7 @@ class DataCard(Card):
             button.setEnabled(not bare)
         if bare:
             self._face(self.empty)
-        elif self._faces.currentWidget() is self.empty:
+        else:
             self._face(self.table if self._turned else self.chart)
         self._say_place()
 
@@ -100,7 +100,7 @@ class DataCard(Card):
         self.empty.setText("")
         for button in (self.ask_why, self.switch, self.more):
             button.setEnabled(False)
-        self._face(self.table if self._turned else self.chart)
+        self._face(self.chart)
         self._say_place()
 
     def set_look(self, look: Look) -> None:

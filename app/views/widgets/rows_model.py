@@ -59,9 +59,11 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
         """The rows as they stand now."""
         return tuple(self._rows)
 
-    def set_rows(self, rows: Sequence[Row]) -> None:
-        """Show other rows, in the order last asked for."""
+    def set_rows(self, rows: Sequence[Row], columns: Sequence[Column[Row]] | None = None) -> None:
+        """Show other rows, in the order last asked for; other columns too where they are given."""
         self.beginResetModel()
+        if columns is not None:
+            self.columns = tuple(columns)
         self._rows = list(rows)
         if self._sorted:
             self._arrange(*self._sorted)

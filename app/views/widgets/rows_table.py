@@ -163,6 +163,8 @@ class RowsTable(QTableView):
         self._share()
 
     def _share(self) -> None:
+        if len(self._wished) != len(self._rows.columns):
+            return  # the view is resized by a change of columns before they are measured
         wide = [section for section, column in enumerate(self._rows.columns) if column.wide]
         room = self.viewport().width() - sum(self._wished)
         widths = dict(enumerate(self._wished))

@@ -9,7 +9,6 @@ from app.views.charts.data import ChartData, Ink, Mark, Panel, Series, Zone
 from app.views.review import words
 from app.views.review.athlete.charted import Charted, Later, spoken
 from app.views.review.athlete.side_chart import weeks_from
-from app.views.review.figure_words import weekday_words
 from app.views.translation import message, tr
 
 HEADING = message("Pain by day")
@@ -23,15 +22,21 @@ RULED = {
     Morning.NOT_ANSWERED: message("next morning not answered"),
 }
 NOT_TOLD = message("next morning not known")
+SHORT = {
+    Morning.SETTLED: message("settled"),
+    Morning.NOT_SETTLED: message("not settled"),
+    Morning.NOT_ANSWERED: message("not answered"),
+    Morning.UNKNOWN: message("not known"),
+}
 NO_SESSION = message("no session")
 
 
 def pain_chart(record: AthleteRecord) -> Charted:
     """A diamond before training, a circle in the session, a triangle on the morning after; gaps unknown."""
     days = pain_days(record)
-    names = tuple(weekday_words(each.day) for each in days)
-    before = _series(tr("Before training"), [each.before for each in days], Ink.PLAIN, Mark.DIAMOND)
-    during = _series(tr("Highest in a session"), [each.during for each in days], Ink.ACCENT, Mark.CIRCLE)
+    names = tuple(words.dated(each.day) for each in days)
+    before = _series(tr("Before"), [each.before for each in days], Ink.PLAIN, Mark.DIAMOND)
+    during = _series(tr("In the session"), [each.during for each in days], Ink.ACCENT, Mark.CIRCLE)
     after = _series(tr("Next morning"), [each.next_morning for each in days], Ink.NOTICE, Mark.TRIANGLE)
     ruled = tuple(map(rule_words, days))
     unknown = tuple(place for place, each in enumerate(days) if each.trained and each.during is None)
@@ -49,7 +54,7 @@ def pain_chart(record: AthleteRecord) -> Charted:
         aside=tr(
             "0 to 10 · diamonds: before training, circles: in the session, triangles: the morning after"
         ),
-        beside=((tr("Morning after"), ruled),),
+        beside=((tr("Settled"), tuple(_short(each) for each in days)),),
     )
     return Charted(tr(HEADING), data, Later(len(days), lambda place: pain_day_figures(days[place])))
 
@@ -59,6 +64,10 @@ def rule_words(day: PainDay) -> str:
     if day.morning is None:
         return tr(NO_SESSION)
     return tr(RULED.get(day.morning, NOT_TOLD))
+
+
+def _short(day: PainDay) -> str:
+    return tr(NO_SESSION if day.morning is None else SHORT[day.morning])
 
 
 def _zones() -> tuple[Zone, ...]:

@@ -48,6 +48,11 @@ BEHIND = {
     Side.RIGHT: message("right behind by {n} %"),
     Side.BOTH: message("neither behind"),
 }
+BEHIND_SHORT = {
+    Side.LEFT: message("left by {n} %"),
+    Side.RIGHT: message("right by {n} %"),
+    Side.BOTH: message("neither"),
+}
 
 
 def sided_tests(tests: Sequence[FieldTest]) -> tuple[FieldTest, ...]:
@@ -84,9 +89,9 @@ def side_test_chart(record: AthleteRecord, test: FieldTest, errors: Mapping[str,
         names=names,
         aside=words.DOT.join(filter(None, (called_words(test), unit, tr(index or NO_INDEX)))),
         beside=(
-            (tr("Difference"), tuple(map(_behind, found))),
+            (tr("Behind"), tuple(_behind(each, BEHIND_SHORT) for each in found)),
             (tr(INDEX_BY[record.reference]), tuple(map(_index, found))),
-            (tr("Against its error"), tuple(_stands(each, SHORT) for each in found)),
+            (tr("Against error"), tuple(_stands(each, SHORT) for each in found)),
         ),
     )
     whys = Later(len(days), lambda place: figures_of_sides(test, found[place], days[place].isoformat()))
@@ -100,16 +105,16 @@ def _by_day(record: AthleteRecord, test: FieldTest, side: Side) -> dict[date, fl
 
 def _compared(found: Symmetry) -> str:
     """Direction and size of the difference, then the index with its reference."""
-    told = [_behind(found)]
+    told = [_behind(found, BEHIND)]
     if found.index is not None and found.reference is not None:
         told.append(tr(WITH_REFERENCE[found.reference]).format(n=_index(found)))
     return words.DOT.join(filter(None, told))
 
 
-def _behind(found: Symmetry) -> str:
+def _behind(found: Symmetry, told: Mapping[Side, str]) -> str:
     if found.behind is None or found.difference is None:
         return ""
-    return tr(BEHIND[found.behind]).format(n=decimals(found.difference))
+    return tr(told[found.behind]).format(n=decimals(found.difference))
 
 
 def _index(found: Symmetry) -> str:

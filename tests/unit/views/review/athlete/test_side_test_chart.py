@@ -29,7 +29,7 @@ def test_both_raw_values_stand_there_whatever_else_is_known() -> None:
     assert cells(looked())[1:] == (
         "18.2\u202fcm",
         "20\u202fcm",
-        "left behind by 9.0 %",
+        "left by 9.0 %",
         "–",
         "not known",
     )
