@@ -1,6 +1,5 @@
 """Figures of progression by exercise and side: what was lifted how often, and the signs read from it."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -8,7 +7,7 @@ from app.analysis.figure import Figure, Input, Rule
 from app.analysis.progression import Reached, double_progression, load_step, two_for_two
 from app.domain.dose import DoseKind
 from app.domain.plan import Side
-from app.domain.reviewed import AthleteRecord, ExerciseDone, SetDone
+from app.domain.reviewed import AthleteRecord, ExerciseDone
 
 YES_OR_NO = "yes or no"
 """The unit of a sign: 1 is yes, 0 is not yet."""
@@ -16,6 +15,7 @@ OF_SIDE = "; side: "
 """Stands between the exercise and the side that a figure is of."""
 NO_LOAD = "No load was said or planned."
 NO_REPS = "How many reps were done in the last set is unknown."
+TIMED = "It is work for a time, which has no reps."
 NOT_AGAINST_A_LOAD = "These signs are for reps against a load, not for landings, jumps or timed work."
 TOO_FEW_SESSIONS = "The last two sessions with this load and these reps asked for are not both known."
 NOUGHT_HAS_NO_STEP = "The load is nought, so that there is no step."
@@ -98,14 +98,18 @@ def progression_figures(record: AthleteRecord) -> tuple[Figure, ...]:
     return tuple(figure for signs in exercise_signs(record) for figure in signs.figures)
 
 
-def reps_words(sets: Iterable[SetDone]) -> str:
-    """The reps of some sets, a dash for each that is unknown: `12 12 –`."""
-    return " ".join(_DASH if each.reps is None else str(each.reps) for each in sets)
+def reps_words(last: ExerciseDone) -> str:
+    """The reps of the sets, a dash for each that is unknown: `12 12 –`; of timed work a dash."""
+    if last.dose is DoseKind.WORK:
+        return _DASH
+    return " ".join(_DASH if each.reps is None else str(each.reps) for each in last.sets)
 
 
-def asked_words(sets: Iterable[SetDone]) -> str:
-    """The reps asked for, once where all sets ask for the same: `8-12`, or `12 10 8`."""
-    each = [str(one.high) if one.low == one.high else f"{one.low}-{one.high}" for one in sets]
+def asked_words(last: ExerciseDone) -> str:
+    """The reps asked for, once where all sets ask for the same: `8-12`, or `12 10 8`; of timed work none."""
+    if last.dose is DoseKind.WORK:
+        return _DASH
+    each = [str(one.high) if one.low == one.high else f"{one.low}-{one.high}" for one in last.sets]
     return each[0] if len(set(each)) == 1 else " ".join(each)
 
 
@@ -114,17 +118,22 @@ def _signs(sessions: list[ExerciseDone]) -> ExerciseSigns:
     of = _of(last)
     load = last.sets[-1].load_kg
     given: tuple[Input, ...] = (("day", last.day.isoformat()), *_sets(last))
-    end = last.sets[-1]
     reached = _reached(last)
     return ExerciseSigns(
         last,
         LOAD_USED.figure(_kg(load), int(load is not None), NO_LOAD, given, (), of),
-        LAST_REPS.figure(end.reps, int(end.reps is not None), NO_REPS, given, (), of),
+        _last_reps(last, given, of),
         _two_for_two(sessions, of),
         _double(last, reached, given, of),
         reached,
         _steps(load, of),
     )
+
+
+def _last_reps(last: ExerciseDone, given: tuple[Input, ...], of: str) -> Figure:
+    timed = last.dose is DoseKind.WORK
+    reps = None if timed else last.sets[-1].reps
+    return LAST_REPS.figure(reps, int(reps is not None), TIMED if timed else NO_REPS, given, (), of)
 
 
 def _two_for_two(sessions: list[ExerciseDone], of: str) -> Figure:
@@ -184,8 +193,8 @@ def _steps(load: Decimal | None, of: str) -> tuple[Figure, Figure]:
 def _sets(last: ExerciseDone) -> tuple[Input, ...]:
     loads = " ".join(_DASH if each.load_kg is None else str(each.load_kg) for each in last.sets)
     return (
-        (REPS_BY_SET, reps_words(last.sets)),
-        (ASKED_BY_SET, asked_words(last.sets)),
+        (REPS_BY_SET, reps_words(last)),
+        (ASKED_BY_SET, asked_words(last)),
         (LOAD_BY_SET, loads),
     )
 

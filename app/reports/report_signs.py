@@ -54,8 +54,8 @@ def _row(each: ExerciseSigns, say: Words) -> tuple[str, ...]:
         named,
         say.short_day(last.day),
         _kilograms(each.load.value, say),
-        reps_words(last.sets),
-        asked_words(last.sets),
+        reps_words(last),
+        asked_words(last),
         DASH if two is None else say("yes") if two else say("not yet"),
         DASH if each.reached is None else say(REACHED[each.reached]),
     )

@@ -96,6 +96,7 @@ BORROWED = (
     message("yes or no"),
     message("No load was said or planned."),
     message("How many reps were done in the last set is unknown."),
+    message("It is work for a time, which has no reps."),
     message("These signs are for reps against a load, not for landings, jumps or timed work."),
     message("The last two sessions with this load and these reps asked for are not both known."),
     message("The load is nought, so that there is no step."),

@@ -108,7 +108,13 @@ def test_landings_jumps_and_timed_work_have_no_signs_of_load(dose: DoseKind | No
     found = signs(exercise_done((14,), dose=dose), exercise_done((14,), day=EARLIER, dose=dose))
     for figure in (found.two_for_two, found.double):
         assert (figure.value, figure.reason is not None) == (None, True)
-    assert found.reps.value == 14
+    assert found.reps.value == (None if dose is DoseKind.WORK else 14)
+
+
+def test_work_for_a_time_has_no_reps_to_tell() -> None:
+    found = signs(exercise_done((1, 1), asked=(1, 1), dose=DoseKind.WORK))
+    assert found.reps.reason == "It is work for a time, which has no reps."
+    assert given(found.reps)["reps by set"] == given(found.reps)["reps asked for by set"] == "–"
 
 
 def test_the_step_of_a_load_is_two_to_ten_percent_of_it_in_kg() -> None:
