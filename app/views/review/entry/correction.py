@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBox
 
 from app.analysis.local_time import known_zone
 from app.analysis.tests_catalog import keys_of
-from app.analysis.tests_kinds import NO_UNIT, OF_LIFT, FieldTest, Part
+from app.analysis.tests_kinds import OF_LIFT, FieldTest, Part
 from app.domain.correctable import Value
 from app.domain.corrected import Held
 from app.domain.corrections import Correction
@@ -25,6 +25,7 @@ from app.views.review.entry.results import (
 )
 from app.views.review.entry.telling import Said
 from app.views.review.entry.tries import LONGEST, plain, typed_part, typed_value
+from app.views.review.figure_names import unit_words
 from app.views.review.marks import MARK
 from app.views.theme import Look
 from app.views.translation import message, tr, translated
@@ -283,5 +284,5 @@ def _columns() -> tuple[Column[Held[Result]], ...]:
 
 
 def _marked(held: Held[Result]) -> str:
-    unit = "" if held.thing.unit == NO_UNIT else f"{words.THIN}{held.thing.unit}"
-    return f"{f'{MARK} ' if held.corrected else ''}{held.thing.value}{unit}"
+    told = words.THIN.join(filter(None, (held.thing.value, unit_words(held.thing.unit))))
+    return f"{MARK} {told}" if held.corrected else told

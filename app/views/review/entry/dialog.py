@@ -8,12 +8,13 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from app.analysis.tests_catalog import CATALOGUE, field_test
-from app.analysis.tests_kinds import NO_UNIT, FieldTest
+from app.analysis.tests_kinds import FieldTest
 from app.views.lettering import Weight
 from app.views.review.entry.correction import ResultsCard
 from app.views.review.entry.form import TestForm, entry_name
 from app.views.review.entry.reach import next_reach
 from app.views.review.entry.results import Known
+from app.views.review.figure_names import unit_words
 from app.views.theme import Look, palette
 from app.views.translation import tr
 from app.views.widgets.bars import quieten_bars
@@ -182,5 +183,5 @@ ENTERED = _entered()
 def _columns() -> tuple[Column[FieldTest], ...]:
     return (
         Column(tr("Tests"), entry_name, entry_name, wide=True),
-        Column(tr("Unit"), lambda test: "" if test.unit == NO_UNIT else test.unit, lambda test: test.unit),
+        Column(tr("Unit"), lambda test: unit_words(test.unit), lambda test: test.unit),
     )

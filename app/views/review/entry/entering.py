@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from app.analysis.local_time import known_zone
-from app.analysis.tests_kinds import NO_UNIT
 from app.domain.correctable import Value
 from app.domain.corrected import Held
 from app.domain.corrections import Correction
@@ -17,6 +16,7 @@ from app.views.review import words
 from app.views.review.entry.form import SIDES, entry_name
 from app.views.review.entry.reach import REACHES, reach_words
 from app.views.review.entry.results import Entered, Known, NewId, change_of, keep_entered, read_known
+from app.views.review.figure_names import unit_words
 from app.views.theme import Look
 from app.views.translation import message, tr
 
@@ -117,7 +117,7 @@ class Entering:
 def kept_words(entered: Entered) -> str:
     """What was kept, so that a slip is seen at once."""
     units = {written.unit for tried in entered.tries for written in tried}
-    unit = f" {units.pop()}" if len(units) == 1 and units != {NO_UNIT} else ""
+    unit = f" {unit_words(units.pop())}".rstrip() if len(units) == 1 else ""
     name = entry_name(entered.test)
     return tr(KEPT).format(
         test=f"{name}: {entered.test.lift}" if entered.test.lift else name,

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.analysis.one_rep_max import TEMPO_WORK
-from app.analysis.tests_kinds import NO_UNIT, FieldTest
+from app.analysis.tests_kinds import FieldTest
 from app.domain.keeping import Device
 from app.domain.plan import Side
 from app.views.review.entry.results import Entered
@@ -35,6 +35,7 @@ from app.views.review.entry.tries import (
 )
 from app.views.review.entry.tries_row import A_ROW, TriesRow
 from app.views.review.entry.video_tries import FRAMES_NOTE, VIDEO, frames_a_second, video_try
+from app.views.review.figure_names import unit_words
 from app.views.theme import Look
 from app.views.translation import message, tr, translated
 from app.views.widgets.card import Card
@@ -306,7 +307,7 @@ def _wanted(test: FieldTest, *, video: bool) -> list[str]:
 
 
 def _unit_hint(test: FieldTest) -> str:
-    return "" if test.parts or test.unit == NO_UNIT else test.unit
+    return "" if test.parts else unit_words(test.unit)
 
 
 def _words(said: Said) -> str:
@@ -314,7 +315,7 @@ def _words(said: Said) -> str:
 
 
 def _with_unit(value: str, test: FieldTest) -> str:
-    return value if test.unit == NO_UNIT else f"{value} {test.unit}"
+    return f"{value} {unit_words(test.unit)}".strip()
 
 
 def _qdate(day: date) -> QDate:

@@ -7,6 +7,7 @@ from decimal import Decimal, InvalidOperation
 from app.analysis.balance import MOST_ERRORS
 from app.analysis.tests_kinds import NO_UNIT, FieldTest, Part
 from app.views.review.entry.telling import Said, told_of_parts
+from app.views.review.figure_names import unit_words
 from app.views.translation import message, tr
 
 LONGEST = 1_000
@@ -64,10 +65,10 @@ class _Bounds:
     @property
     def words(self) -> dict[str, str]:
         """The bounds and an example in words."""
-        unit = "" if self.unit == NO_UNIT else f" {self.unit}"
+        unit = unit_words(self.unit)
         middle = Decimal(str(round((self.least + self.most) / 2, 1)))
         such = f"{round(middle) if self.whole else middle.normalize():f}"
-        return {"least": f"{self.least:g}", "most": f"{self.most:g}{unit}", "such": such}
+        return {"least": f"{self.least:g}", "most": f"{self.most:g} {unit}".strip(), "such": such}
 
 
 def typed_try(test: FieldTest, typed: str) -> Try:
@@ -119,7 +120,7 @@ def typed_part(part: Part, typed: str) -> str | Said:
 def parts_words(test: FieldTest) -> str:
     """What a try is made of: `contact in ms, flight in ms`."""
     told = (
-        tr("{part} in {unit}").format(part=tr(part.name), unit=part.unit)
+        tr("{part} in {unit}").format(part=tr(part.name), unit=unit_words(part.unit))
         if part.unit not in (NO_UNIT, part.name, "errors", "jumps")
         else tr(part.name)
         for part in test.parts
