@@ -251,7 +251,8 @@ def kept_under(keys: Iterable[str]) -> tuple[FieldTest, ...]:
         if "" in named:
             found.append(test)
         if test.by_lift:
-            found.extend(map(test.with_lift, sorted(filter(str.strip, named), key=str.casefold)))
+            given = {lift.strip() for lift in named} - {""}
+            found.extend(map(test.with_lift, sorted(given, key=str.casefold)))
     return tuple(found)
 
 

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 import pytest
 
-from app.analysis.tests_catalog import CATALOGUE, field_test, keys_of, tried_tests
+from app.analysis.tests_catalog import CATALOGUE, field_test, kept_under, keys_of, tried_tests
 from app.analysis.tests_kinds import Counts, FieldTest, More
 from app.analysis.tests_values import DayValue, Try, counting, day_tries, day_values
 from app.domain.keeping import Result
@@ -145,6 +145,12 @@ def test_a_lift_is_a_test_of_its_own() -> None:
     assert field_test("single_hop:Front squat") is None
     with pytest.raises(ValueError, match="lift"):
         of_key("one_rep_max").with_lift(" ")
+
+
+def test_a_lift_is_one_however_many_spaces_stand_around_it() -> None:
+    assert [
+        test.lift for test in kept_under(["one_rep_max:Squat", "one_rep_max: Squat ", "one_rep_max: "])
+    ] == ["Squat"]
 
 
 def test_a_set_to_the_last_rep_is_estimated_by_three_formulas_up_to_twelve_reps() -> None:
