@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, rolling_mean
+from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, rolling_mean, weight
 from app.analysis.load_weeks import DayLoad
 
 
@@ -43,6 +43,13 @@ def test_both_means_are_those_of_the_worked_rows(
     assert acute / before == pytest.approx(uncoupled, rel=1e-12)
     # An identity of weeks of the same length: uncoupled = 3 r / (4 - r).
     assert acute / before == pytest.approx(3 * coupled / (4 - coupled), rel=1e-12)
+
+
+def test_a_mean_of_one_day_is_that_day() -> None:
+    # By the formulas: lambda = 2 / (1 + 1) leaves nothing of yesterday.
+    assert weight(1) == 1
+    assert rolling_mean([300.0, 500.0], 1) == 500
+    assert rolling_mean([], 1) is None
 
 
 def test_all_load_in_the_last_week_is_four_times_the_mean_and_nothing_lies_before() -> None:

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.analysis.load_course import ACUTE_DAYS, CHRONIC_DAYS, load_course, weight
-from app.analysis.load_weeks import DayLoad, loads_by_week, monotony, spread, strain, week_load
+from app.analysis.load_weeks import DayLoad, loads_by_day, loads_by_week, monotony, spread, strain, week_load
 from tests.reviewed import record, session
 
 # Worked by hand from the formula of Foster 1998, Med Sci Sports Exerc 30:1164-1168 ("daily mean/standard
@@ -79,6 +79,13 @@ def test_a_day_unknown_is_no_day_of_rest() -> None:
     found = week_load(date(2026, 11, 16), [*days, None])
     assert (found.total, found.monotony, found.strain) == (None, None, None)
     assert found.reason == "A day of this week is unknown."
+
+
+def test_rest_is_known_from_the_first_day_of_the_record_to_yesterday() -> None:
+    # Common practice, no source: a day without a session is rest only where the record would know of one.
+    tuesday = date(2026, 11, 17)
+    days = loads_by_day(record(sessions=(), since=tuesday, today=date(2026, 11, 20)))
+    assert [each.load for each in days] == [None, 0, 0, 0, None, None, None]
 
 
 @pytest.mark.parametrize("load", [300.0, 0.1])

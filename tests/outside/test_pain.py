@@ -57,6 +57,7 @@ def test_the_morning_after(before: int | None, after: int | None, expected: Morn
     [
         ([1, 2, 3], True),
         ([1, 2, 2], False),
+        ([1, 1, 2], False),
         ([3, 2, 4], False),
         ([9, 1, 2, 3], True),
         ([1, None, 3], None),
