@@ -63,6 +63,20 @@ FORMULAS = (
     message("mean of the jumps of the last day; bands to 4, 5, 6 and above, from memory"),
 )
 
+SOURCES = (
+    message("Common practice, no source."),
+    message("Common practice, no source. Interval: Wilson 1927, J Am Stat Assoc 22:209-212."),
+    message("Gokeler et al. 2017 (PMC5315711); for times Noyes et al. 1991, from memory."),
+    message("Bishop et al. 2018, Strength Cond J, from memory."),
+    message("Mann 1945, Econometrica 13:245-259; ties as in Gilbert 1987."),
+    message("Hopkins 2000, Sports Med 30:1-15 (secondary: course notes)."),
+    message("Plisky et al. 2006, J Orthop Sports Phys Ther 36:911-919 (secondary)."),
+    message("Schmidtbleicher 1992 (secondary)."),
+    message("Epley 1985, from memory; the others from memory too. No estimate holds for work to a tempo."),
+    message("Padua et al. 2009. Under 5 is a limit used for the return to sport; no verdict by itself."),
+)
+"""Sources of which more is said than where they are found."""
+
 REASONS = (
     message("No jump was counted."),
     message("The reach forwards of one side is missing."),
@@ -145,4 +159,4 @@ UNITS = (
     message("deg"),
 )
 
-BORROWED_OF_TESTS = (*NAMES, *FORMULAS, *REASONS, *INPUTS, *VALUES, *PARTS, *UNITS)
+BORROWED_OF_TESTS = (*NAMES, *FORMULAS, *SOURCES, *REASONS, *INPUTS, *VALUES, *PARTS, *UNITS)

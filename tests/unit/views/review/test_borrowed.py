@@ -85,10 +85,10 @@ def said_of_tests() -> Iterator[str]:
 
 
 def shown(figure: Figure) -> Iterator[str]:
-    """The words of a figure but for its source and its numbers."""
+    """The words of a figure but for its numbers."""
     pieces = figure.name.split(": ")
     yield from (figure.name,) if figure.name in BORROWED_OF_TESTS else (pieces[0], pieces[-1])
-    yield from (figure.formula, figure.unit.removesuffix(" a week"), *figure.unknown)
+    yield from (figure.formula, figure.source, figure.unit.removesuffix(" a week"), *figure.unknown)
     yield from filter(None, (figure.caution, figure.reason))
     for label, value in figure.inputs:
         yield label
@@ -96,9 +96,12 @@ def shown(figure: Figure) -> Iterator[str]:
 
 
 ALIKE = {"%", "1", "N", "S", "Var", "Z", "p", "cm", "kg", "m/s", "ms", "s", "ICC(1,1)", "ICC(2,1)"} | {
-    f"{name}, kg" for name in ("Brzycki", "Lombardi", "Mayhew", "O'Conner", "Wathen")
+    SEN,
+    ALTMAN,
+    FLEISS,
+    *(f"{name}, kg" for name in ("Brzycki", "Lombardi", "Mayhew", "O'Conner", "Wathen")),
 }
-"""Units and names that are the same in every language."""
+"""Units, names and plain citations, which are the same in every language."""
 
 
 def is_day(text: str) -> bool:
