@@ -3,8 +3,17 @@
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from app.analysis.readiness_course import against_own, latest_readiness, local_day, readiness_course
+from app.analysis.readiness_course import (
+    ReadinessPoint,
+    against_own,
+    latest_known,
+    latest_readiness,
+    local_day,
+    readiness_course,
+)
 from app.domain.readiness import Readiness
 from tests.answered import answers
 
@@ -64,3 +73,45 @@ def test_the_latest_is_the_last_of_the_course() -> None:
     given = [*days(20), answers(at=LAST, zone="UTC", fatigue=7)]
     assert latest_readiness(given) == readiness_course(given)[-1]
     assert latest_readiness([]) is None
+
+
+TOTALS = st.lists(st.one_of(st.none(), st.integers(1, 7)), max_size=45)
+
+
+@given(TOTALS, st.integers(0, 45), st.integers(0, 45))
+def test_what_is_known_last_is_what_the_whole_course_knows_last(
+    sleep: list[int | None], start: int, length: int
+) -> None:
+    """A day has no sum where sleep is not answered."""
+    given_answers = [
+        answers(at=LAST - timedelta(days=number), zone="UTC", sleep=each) for number, each in enumerate(sleep)
+    ]
+    first = (LAST - timedelta(days=start + length)).date()
+    last = (LAST - timedelta(days=start)).date()
+    points = readiness_course(given_answers, first, last)
+    found = latest_known(given_answers, first, last)
+    assert found == ((last_with("total", points), last_with("z", points)) if points else None)
+
+
+def last_with(what: str, points: tuple[ReadinessPoint, ...]) -> ReadinessPoint:
+    """The last point of which this is known, else the last of all."""
+    return next((point for point in reversed(points) if getattr(point, what) is not None), points[-1])
+
+
+@pytest.mark.parametrize(("known", "days_known"), [(13, 13), (14, 14)])
+def test_the_day_that_is_compared_is_the_last_with_fourteen_before(known: int, days_known: int) -> None:
+    given_answers = [*days(known), answers(at=LAST, zone="UTC", fatigue=7)]
+    found = latest_known(given_answers, LAST.date() - timedelta(days=40), LAST.date())
+    assert found is not None
+    assert (found[1].z is not None, found[1].days) == (known >= 14, days_known)
+    assert found[0].day == LAST.date()
+
+
+def test_the_first_and_the_last_day_asked_for_belong_to_the_course() -> None:
+    points = readiness_course(days(5), LAST.date() - timedelta(days=4), LAST.date() - timedelta(days=2))
+    assert [(LAST.date() - point.day).days for point in points] == [4, 3, 2]
+
+
+def test_two_days_have_a_spread_already() -> None:
+    last = readiness_course([*days(2), answers(at=LAST, zone="UTC")])[-1]
+    assert last.sd == pytest.approx(0.5**0.5)
