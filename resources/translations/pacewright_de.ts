@@ -1291,16 +1291,20 @@
         <translation>nächster Morgen nicht bekannt</translation>
     </message>
     <message>
+        <source>not answered</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
         <source>no session</source>
         <translation>keine Einheit</translation>
     </message>
     <message>
-        <source>Before training</source>
-        <translation>Vor dem Training</translation>
+        <source>In the session</source>
+        <translation>In der Einheit</translation>
     </message>
     <message>
-        <source>Highest in a session</source>
-        <translation>Stärkster in einer Einheit</translation>
+        <source>Settled</source>
+        <translation>Abgeklungen</translation>
     </message>
     <message>
         <source>Next morning</source>
@@ -1313,10 +1317,6 @@
     <message>
         <source>0 to 10 · diamonds: before training, circles: in the session, triangles: the morning after</source>
         <translation>0 bis 10 · Rauten: vor dem Training, Kreise: in der Einheit, Dreiecke: am Morgen danach</translation>
-    </message>
-    <message>
-        <source>Morning after</source>
-        <translation>Morgen danach</translation>
     </message>
     <message>
         <source>0–2 low</source>
@@ -2731,11 +2731,11 @@
     </message>
     <message>
         <source>The practitioner decides, pain and technique first: these are signs and no advice.</source>
-        <translation>Die Fachkraft entscheidet, Schmerz und Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
+        <translation>Die Fachperson entscheidet, Schmerz und Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
     </message>
     <message>
         <source>The practitioner decides, technique first: these are signs and no advice.</source>
-        <translation>Die Fachkraft entscheidet, Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
+        <translation>Die Fachperson entscheidet, Technik zuerst: Dies sind Zeichen, kein Rat.</translation>
     </message>
     <message>
         <source>No exercise was done in the last sessions of this time.</source>
@@ -5311,6 +5311,46 @@
         <translation>Mittel der Sprünge des letzten Tages; Stufen bis 4, 5, 6 und darüber, aus dem Gedächtnis</translation>
     </message>
     <message>
+        <source>Common practice, no source.</source>
+        <translation>Übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source. Interval: Wilson 1927, J Am Stat Assoc 22:209-212.</source>
+        <translation>Übliche Praxis, ohne Quelle. Bereich: Wilson 1927, J Am Stat Assoc 22:209-212.</translation>
+    </message>
+    <message>
+        <source>Gokeler et al. 2017 (PMC5315711); for times Noyes et al. 1991, from memory.</source>
+        <translation>Gokeler et al. 2017 (PMC5315711); für Zeiten Noyes et al. 1991, aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Bishop et al. 2018, Strength Cond J, from memory.</source>
+        <translation>Bishop et al. 2018, Strength Cond J, aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Mann 1945, Econometrica 13:245-259; ties as in Gilbert 1987.</source>
+        <translation>Mann 1945, Econometrica 13:245-259; Gleichstände wie bei Gilbert 1987.</translation>
+    </message>
+    <message>
+        <source>Hopkins 2000, Sports Med 30:1-15 (secondary: course notes).</source>
+        <translation>Hopkins 2000, Sports Med 30:1-15 (aus zweiter Hand: Kursnotizen).</translation>
+    </message>
+    <message>
+        <source>Plisky et al. 2006, J Orthop Sports Phys Ther 36:911-919 (secondary).</source>
+        <translation>Plisky et al. 2006, J Orthop Sports Phys Ther 36:911-919 (aus zweiter Hand).</translation>
+    </message>
+    <message>
+        <source>Schmidtbleicher 1992 (secondary).</source>
+        <translation>Schmidtbleicher 1992 (aus zweiter Hand).</translation>
+    </message>
+    <message>
+        <source>Epley 1985, from memory; the others from memory too. No estimate holds for work to a tempo.</source>
+        <translation>Epley 1985, aus dem Gedächtnis, die anderen ebenso. Für Arbeit im Tempo gilt keine Schätzung.</translation>
+    </message>
+    <message>
+        <source>Padua et al. 2009. Under 5 is a limit used for the return to sport; no verdict by itself.</source>
+        <translation>Padua et al. 2009. Unter 5 ist eine für die Rückkehr zum Sport benutzte Grenze; für sich kein Urteil.</translation>
+    </message>
+    <message>
         <source>No jump was counted.</source>
         <translation>Kein Sprung wurde gezählt.</translation>
     </message>
@@ -5329,6 +5369,18 @@
     <message>
         <source>All tries were the same, so that there is no spread to share out.</source>
         <translation>Alle Versuche waren gleich, es gibt also keine Streuung aufzuteilen.</translation>
+    </message>
+    <message>
+        <source>change over the first, %</source>
+        <translation>Änderung durch das erste, %</translation>
+    </message>
+    <message>
+        <source>Kendall&apos;s tau a</source>
+        <translation>Kendalls Tau a</translation>
+    </message>
+    <message>
+        <source>Kendall&apos;s tau b, with ties</source>
+        <translation>Kendalls Tau b, mit Gleichständen</translation>
     </message>
     <message>
         <source>reference side</source>
@@ -6055,6 +6107,22 @@
         <translation>innerhalb des Fehlers des Tests</translation>
     </message>
     <message>
+        <source>beyond</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>Index, reference left</source>
+        <translation>Index, Bezug links</translation>
+    </message>
+    <message>
+        <source>Index, reference right</source>
+        <translation>Index, Bezug rechts</translation>
+    </message>
+    <message>
         <source>left behind by {n} %</source>
         <translation>links um {n} % zurück</translation>
     </message>
@@ -6067,16 +6135,28 @@
         <translation>keine zurück</translation>
     </message>
     <message>
-        <source>Difference</source>
-        <translation>Unterschied</translation>
+        <source>left by {n} %</source>
+        <translation>links um {n} %</translation>
+    </message>
+    <message>
+        <source>right by {n} %</source>
+        <translation>rechts um {n} %</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Behind</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Against error</source>
+        <translation>Gegen Fehler</translation>
     </message>
     <message>
         <source>Index</source>
         <translation>Index</translation>
-    </message>
-    <message>
-        <source>Against its error</source>
-        <translation>Gegen seinen Fehler</translation>
     </message>
     <message>
         <source>Reach composite of the {side}: {value} % of the limb length.</source>
@@ -6172,7 +6252,7 @@
     </message>
     <message>
         <source>spoke to the practitioner first</source>
-        <translation>sprach zuerst mit der Fachkraft</translation>
+        <translation>sprach zuerst mit der Fachperson</translation>
     </message>
     <message>
         <source>left the day out</source>
