@@ -3,6 +3,7 @@
 import math
 from collections.abc import Mapping, Sequence
 from datetime import date
+from functools import cache
 
 from app.analysis.figure import Figure
 from app.analysis.figures_of_one_test import figures_about
@@ -16,7 +17,7 @@ from app.domain.reviewed import AthleteRecord
 from app.views.charts.data import ChartData, Form, Ink, Mark, Panel, Series, Slope, Zone
 from app.views.charts.scales import span_ticks
 from app.views.review import words
-from app.views.review.athlete.charted import Charted, each_tick, spoken
+from app.views.review.athlete.charted import Charted, Later, each_tick, spoken
 from app.views.review.athlete.side_chart import weeks_from
 from app.views.review.figure_names import called_words, unit_words
 from app.views.review.figure_words import number_words, weekday_words
@@ -138,7 +139,11 @@ def _slope(values: Sequence[DayValue], days: Sequence[date], at: Sequence[float]
     return [Slope(ends, (found.intercept + found.slope * ends[0], found.intercept + found.slope * ends[1]))]
 
 
-def _whys(record: AthleteRecord, test: FieldTest, days: Sequence[date]) -> tuple[tuple[Figure, ...], ...]:
-    """The figures of the test, the same at each day: they rest on all of them."""
-    own = figures_about(figures_of_tests(record), test)
-    return tuple(own for _ in days)
+def _whys(record: AthleteRecord, test: FieldTest, days: Sequence[date]) -> Later:
+    """The figures of the test, the same at each day, as they rest on all; made when asked for."""
+
+    @cache
+    def own() -> tuple[Figure, ...]:
+        return figures_about(figures_of_tests(record), test)
+
+    return Later(len(days), lambda _: own())
