@@ -28,6 +28,19 @@ def test_double_progression_of_three_sets_of_8_to_12(sets: list[int], found: Rea
     assert double_progression(8, 12, sets) is found
 
 
+def test_a_range_of_one_number_is_at_its_top_from_there() -> None:
+    # By the same rule: 3x10 asked for.
+    assert double_progression(10, 10, [10, 10, 11]) is Reached.TOP
+    assert double_progression(10, 10, [10, 10, 9]) is Reached.BELOW
+
+
+def test_a_small_base_shows_its_absolute_change_and_nought_has_no_percent() -> None:
+    # Arithmetic; that a percentage of nothing is not shown is common practice.
+    small, none = week_change(10, 30), week_change(0, 90)
+    assert (small.absolute, small.percent, small.beyond_ten_percent) == (20, 200, True)
+    assert (none.absolute, none.percent, none.beyond_ten_percent) == (90, None, None)
+
+
 def test_exactly_a_tenth_more_is_not_beyond_ten_percent() -> None:
     # Arithmetic: 110 after 100 is +10.0 % exactly.
     found = week_change(100, 110)
