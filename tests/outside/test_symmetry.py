@@ -6,9 +6,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.analysis.symmetry import (
+    NO_DIVISION,
+    NO_ERROR_KNOWN,
+    NO_REFERENCE,
     Standing,
     limb_symmetry_index,
     other_indices,
+    side_behind,
     standing,
     symmetric_difference,
     symmetry,
@@ -53,6 +57,22 @@ def test_for_times_the_index_is_turned_over() -> None:
     # Timed hop: uninvolved / involved x 100 (Noyes et al. 1991, from memory). 2.0 s against 2.5 s: 80 %.
     assert limb_symmetry_index(2.5, 2.0, more_is_better=False) == pytest.approx(80.0)
     assert symmetry(2.5, 2.0, reference=Side.RIGHT, more_is_better=False).behind is Side.LEFT
+
+
+def test_what_is_missing_of_a_comparison_is_said_and_nothing_else() -> None:
+    # Common practice, no source: nobody's side is taken for the reference, no error for granted.
+    assert symmetry(90, 100, reference=Side.RIGHT, mdc=4).reasons == ()
+    assert symmetry(90, 100, reference=Side.RIGHT).reasons == (NO_ERROR_KNOWN,)
+    assert symmetry(90, 100, mdc=4).reasons == (NO_REFERENCE,)
+    assert symmetry(90, 0, reference=Side.RIGHT, mdc=4).reasons == (NO_DIVISION,)
+
+
+def test_the_side_behind_is_the_lower_unless_less_is_better_and_neither_where_both_are_equal() -> None:
+    # By the words: distance and time.
+    assert side_behind(90, 100) is Side.LEFT
+    assert side_behind(100, 90) is Side.RIGHT
+    assert side_behind(90, 100, more_is_better=False) is Side.RIGHT
+    assert side_behind(90, 90) is side_behind(90, 90, more_is_better=False) is Side.BOTH
 
 
 def test_an_index_of_ninety_is_ninety_exactly() -> None:
