@@ -4840,7 +4840,12 @@
     </message>
     <message>
         <source>not yet</source>
-        <translation>noch nie</translation>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <comment>a session</comment>
+        <translation type="unfinished">noch nicht</translation>
     </message>
     <message>
         <source>today</source>
@@ -4952,11 +4957,11 @@
     </message>
     <message>
         <source>missed</source>
-        <translation>versäumt</translation>
+        <translation>gefehlt</translation>
     </message>
     <message>
         <source>excused</source>
-        <translation>entschuldigt</translation>
+        <translation>befreit</translation>
     </message>
     <message>
         <source>Week from</source>
@@ -4968,7 +4973,7 @@
     </message>
     <message>
         <source>● done · ✕ missed · – excused · ○ planned</source>
-        <translation>● getan · ✕ versäumt · – entschuldigt · ○ geplant</translation>
+        <translation>● getan · ✕ gefehlt · – befreit · ○ geplant</translation>
     </message>
     <message>
         <source>Calendar of sessions</source>
@@ -5612,11 +5617,11 @@
     </message>
     <message>
         <source>Enter which lift it was.</source>
-        <translation>Tragen Sie ein, welche Hebeübung es war.</translation>
+        <translation>Trage ein, welche Hebeübung es war.</translation>
     </message>
     <message>
         <source>Enter all six stances, or the sum alone.</source>
-        <translation>Tragen Sie alle sechs Stände ein oder die Summe allein.</translation>
+        <translation>Trage alle sechs Stände ein oder die Summe allein.</translation>
     </message>
     <message>
         <source>or the sum alone</source>
@@ -5676,11 +5681,11 @@
     </message>
     <message>
         <source>Enter {parts}, in this order with a space between them.</source>
-        <translation>Tragen Sie {parts} ein, in dieser Folge mit Leerzeichen dazwischen.</translation>
+        <translation>Trage {parts} ein, in dieser Folge mit Leerzeichen dazwischen.</translation>
     </message>
     <message>
         <source>Enter {parts}, in this order with a space between them, or the result alone.</source>
-        <translation>Tragen Sie {parts} ein, in dieser Folge mit Leerzeichen dazwischen, oder das Ergebnis allein.</translation>
+        <translation>Trage {parts} ein, in dieser Folge mit Leerzeichen dazwischen, oder das Ergebnis allein.</translation>
     </message>
     <message>
         <source>{typed} is counted in whole numbers.</source>
@@ -5708,7 +5713,7 @@
     </message>
     <message>
         <source>Enter three frame numbers, of the first movement, take-off and landing, such as 240 412 520.</source>
-        <translation>Tragen Sie drei Bildnummern ein, der ersten Bewegung, des Absprungs und der Landung, etwa 240 412 520.</translation>
+        <translation>Trage drei Bildnummern ein, der ersten Bewegung, des Absprungs und der Landung, etwa 240 412 520.</translation>
     </message>
     <message>
         <source>Frame numbers rise: each of them comes after the one before it.</source>
@@ -6164,7 +6169,7 @@
     </message>
     <message>
         <source>Enter the limb length of the {side}, and the composite is known.</source>
-        <translation>Tragen Sie die Beinlänge der {side} ein, dann ist die Gesamtreichweite bekannt.</translation>
+        <translation>Trage die Beinlänge der {side} ein, dann ist die Gesamtreichweite bekannt.</translation>
     </message>
     <message>
         <source>Forwards the sides are {apart} cm apart: more than 4 cm, a limit found in school basketball.</source>
@@ -6216,7 +6221,7 @@
     </message>
     <message>
         <source>Say who chooses it, and why: both stand in the history.</source>
-        <translation>Sagen Sie, wer sie wählt und warum: Beides steht im Verlauf.</translation>
+        <translation>Sag, wer sie wählt und warum: Beides steht im Verlauf.</translation>
     </message>
     <message>
         <source>The side that the other is measured against. The program never chooses it.</source>

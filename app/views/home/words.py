@@ -21,7 +21,7 @@ QUESTIONS = {
 def ago(last: datetime | None, today: date) -> str:
     """When somebody trained last, in days or weeks."""
     if last is None:
-        return tr("not yet")
+        return tr("not yet", "a session")
     days = (today - last.date()).days
     if days <= 0:
         return tr("today")
