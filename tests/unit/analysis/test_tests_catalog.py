@@ -1,6 +1,6 @@
 """The catalogue of tests is sound, and of a day's tries what counts is what the test says."""
 
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 
 import pytest
 
@@ -105,9 +105,12 @@ def test_a_try_of_which_a_part_is_missing_has_no_value() -> None:
     assert day_values(of_parts(test, (200, 500))[:1], test, Side.BOTH) == ()
 
 
-def test_a_value_given_by_itself_goes_before_the_parts_of_the_same_try() -> None:
+@pytest.mark.parametrize("hour", [11, 12, 13])
+def test_a_value_given_by_itself_goes_before_the_parts_of_the_same_try(hour: int) -> None:
     test = of_key("drop_jump_flight")
-    both = [*of_parts(test, (200, 500), (200, 400)), result(1.5, test=test.key, unit="1", side=Side.BOTH)]
+    at = datetime(MONDAY.year, MONDAY.month, MONDAY.day, hour, tzinfo=UTC)
+    by_itself = result(1.5, test=test.key, unit="1", side=Side.BOTH, at=at)
+    both = [*of_parts(test, (200, 500), (200, 400)), by_itself]
     (tries,) = day_tries(both, test, Side.BOTH).values()
     assert sorted(each.value or 0 for each in tries) == [1.5, 2.0]
 
