@@ -85,6 +85,7 @@ def test_reps_and_tempo_are_two_figures() -> None:
     # Common practice, no source: 24 of 30 reps, of which 22 of 27 led to a tempo kept it.
     kept = Kept(prescribed=30, met=24, extra=4, tempo_known=27, tempo_kept=22)
     assert (kept.reps_share, kept.tempo_share) == pytest.approx((0.8, 0.8148), abs=5e-5)
+    assert Kept() == Kept(prescribed=0, met=0, extra=0, tempo_known=0, tempo_kept=0)
     assert Kept().reps_share is None
     assert Kept().tempo_share is None
 
