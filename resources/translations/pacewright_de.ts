@@ -4845,7 +4845,7 @@
     <message>
         <source>not yet</source>
         <comment>a session</comment>
-        <translation type="unfinished">noch nicht</translation>
+        <translation>noch nie</translation>
     </message>
     <message>
         <source>today</source>

@@ -10,7 +10,7 @@ from app.analysis.figure import Figure
 from app.views.charts.data import ChartData
 from app.views.review import words
 from app.views.review.athlete.buckets import Bucket, Step
-from app.views.translation import message, tr
+from app.views.translation import message, pointed, tr
 
 SHARE_TICKS = ((0.0, "0\u202f%"), (0.5, "50\u202f%"), (1.0, "100\u202f%"))
 OFF = message("off")
@@ -112,7 +112,7 @@ def decimals(value: float | None, places: int = 1, unit: str = "") -> str:
     """A figure with so many decimals and its unit; a dash where it is unknown."""
     if value is None:
         return words.DASH
-    text = f"{value:,.{places}f}".replace(",", words.THIN)
+    text = pointed(f"{value:,.{places}f}".replace(",", words.THIN))
     return f"{text}{words.THIN}{unit}" if unit else text
 
 
