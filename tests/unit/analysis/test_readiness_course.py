@@ -107,6 +107,18 @@ def test_the_day_that_is_compared_is_the_last_with_fourteen_before(known: int, d
     assert found[0].day == LAST.date()
 
 
+def test_a_day_without_a_sum_or_with_nothing_to_compare_with_is_looked_past() -> None:
+    sums = [*days(14), answers(at=LAST, zone="UTC", fatigue=7)]
+    later = answers(at=LAST + timedelta(days=1), zone="UTC", sleep=None)
+    found = latest_known([*sums, later], LAST.date() - timedelta(days=40), LAST.date() + timedelta(days=1))
+    assert found == (readiness_course(sums)[-1],) * 2
+    after_a_break = answers(at=LAST + timedelta(days=27), zone="UTC")
+    found = latest_known([*sums, later, after_a_break], LAST.date(), LAST.date() + timedelta(days=27))
+    assert found is not None
+    assert (found[0].day, found[0].z) == (LAST.date() + timedelta(days=27), None)
+    assert found[1] == readiness_course(sums)[-1]
+
+
 def test_the_first_and_the_last_day_asked_for_belong_to_the_course() -> None:
     points = readiness_course(days(5), LAST.date() - timedelta(days=4), LAST.date() - timedelta(days=2))
     assert [(LAST.date() - point.day).days for point in points] == [4, 3, 2]
