@@ -12,6 +12,7 @@ from statsmodels.stats.proportion import proportion_confint
 from app.analysis.adherence import Z_95, reps_by_week, wilson
 from app.analysis.adherence_parts import Kept, SessionsKept, monday_of
 from app.analysis.balance import CountShare
+from app.domain.tolerance import Tolerance
 from tests.summaries import summary
 
 # The first four: Newcombe 1998, Statistics in Medicine 17:857-872, method 3 (from memory, to four places).
@@ -88,6 +89,12 @@ def test_reps_and_tempo_are_two_figures() -> None:
     assert Kept() == Kept(prescribed=0, met=0, extra=0, tempo_known=0, tempo_kept=0)
     assert Kept().reps_share is None
     assert Kept().tempo_share is None
+
+
+@pytest.mark.parametrize(("planned_ms", "allowed_ms"), [(6000, 1200), (2500, 500), (1000, 500)])
+def test_a_rep_may_be_off_by_the_larger_of_a_share_and_a_time(planned_ms: int, allowed_ms: int) -> None:
+    # No standard was found: a choice that is a setting, here 20 % or 0.5 s; the products are arithmetic.
+    assert Tolerance(percent=20, ms=500).of(planned_ms) == allowed_ms
 
 
 def test_z_is_the_97_5_percent_point_of_the_normal_curve() -> None:

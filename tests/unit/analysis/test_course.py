@@ -21,6 +21,7 @@ def test_best_is_what_the_test_says(more_is_better: bool | None, best: float | N
 
 
 def test_one_result_has_not_changed_and_none_is_unknown() -> None:
+    assert [course(values).n for values in ([], [100], [100, 120])] == [0, 1, 2]
     assert course([100]).change is None
     assert course([100]).reason == "There is one result, so that nothing has changed yet."
     assert course([]).reason == "There is no result."
