@@ -12,6 +12,8 @@ from PySide6.QtWidgets import QApplication, QDialog, QMainWindow, QWidget
 from app import wiring
 from app.audio.trial import Trial
 from app.domain.compiler import compile_timeline
+from app.domain.correctable import Subject
+from app.domain.corrections import Change, Correction, Target
 from app.domain.dose import Dose
 from app.domain.errors import FileProblemsError, Problem
 from app.domain.keeping import Note
@@ -41,6 +43,8 @@ from app.views.review.handout.dialog import ReportDialog
 from app.views.review.page import ReviewPage
 from app.views.review.planning.book import Shown as ShownDays
 from app.views.review.planning.dialog import PlanDialog
+from app.views.review.reference.dialog import ReferenceDialog
+from app.views.review.reference.known import FIELD, Chosen, KnownReference
 from app.views.review.room import Asks, ReviewRoom
 from app.views.review.squad.line import squad_lines
 from app.views.screen.page import ScreenPage
@@ -231,6 +235,23 @@ def planning(appearance: Appearance, shown: Shown) -> QWidget:
     return as_page(dialog)
 
 
+def reference(appearance: Appearance, shown: Shown) -> QWidget:
+    """The dialog for the reference side, with one choice that holds and one that was replaced."""
+    dialog = ReferenceDialog(appearance.desk(shown.width), "Ruben")
+    target = Target(Subject.ATHLETE, "0190b5a0-0000-7000-8000-00000000a001")
+    chosen = tuple(
+        Chosen(
+            Correction(
+                f"choice-{place}", Change(target, FIELD, after, "Ruben", "operated side", NOW, "UTC"), before
+            ),
+            place == 0,
+        )
+        for place, (before, after) in enumerate((("left", "right"), (None, "left")))
+    )
+    dialog.show_known(KnownReference("Hugo", (target.of,), Side.RIGHT, chosen))
+    return as_page(dialog)
+
+
 def reporting(appearance: Appearance, shown: Shown) -> QWidget:
     """The dialog for a report, with two notes on offer."""
     days = NOW.date() - timedelta(weeks=11), NOW.date()
@@ -266,6 +287,7 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "tests, a set": entering("one_rep_max_epley", "80 6"),
     "planning": planning,
     "report": reporting,
+    "reference side": reference,
     "reviewed athlete": room(of="Hugo"),
     "reviewed run": room(of="Hugo", run=True),
 }

@@ -6240,6 +6240,10 @@
         <translation>Wahl</translation>
     </message>
     <message>
+        <source>Choice and history</source>
+        <translation>Wahl und Verlauf</translation>
+    </message>
+    <message>
         <source>sleep {n}</source>
         <translation>Schlaf {n}</translation>
     </message>

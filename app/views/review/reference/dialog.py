@@ -12,10 +12,12 @@ from app.views.review.history import HOLDS, REPLACED
 from app.views.review.reference.known import Chosen, KnownReference
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
+from app.views.widgets.bars import quieten_bars
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
-from app.views.widgets.plain import strong_button
+from app.views.widgets.outlines import outline_fields
+from app.views.widgets.plain import scrolling, strong_button
 from app.views.widgets.rows_model import Column, RowsModel, Tone
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
@@ -110,13 +112,20 @@ class ReferenceDialog(QDialog):
         self._new.body.addWidget(self.choose, 0, Qt.AlignmentFlag.AlignRight)
         self._past.header.addWidget(self.take_back)
         self._past.body.addWidget(self.history)
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._new)
+        column.addWidget(self._past, 1)
+        self._scroll = scrolling(inside, tr("Choice and history"))
         frame = QVBoxLayout(self)
         frame.addWidget(self.title)
-        frame.addWidget(self._new)
-        frame.addWidget(self._past, 1)
+        frame.addWidget(self._scroll, 1)
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
+        outline_fields(self, look.scheme)
+        quieten_bars(self._scroll, look)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         for card in (self._new, self._past):
