@@ -33,6 +33,32 @@ def test_reps_are_summed_over_the_sets_of_an_exercise_and_side() -> None:
     ]
 
 
+def test_tension_contacts_and_faults_are_summed_over_sets_too() -> None:
+    """By hand: 10 and 8 reps at 5 s, two contacts each; the lower bound itself is met."""
+    jump = Exercise("Squat jump", TEMPO, sets=2, contacts=2)
+    faulty = replace(
+        record(1, 8), reps=(RepRecord(1, LEFT, 0, 1, 0, faults=("knee in",)), *record(1, 7).reps)
+    )
+    (row,) = session_done(timeline(jump), [record(0, 10), faulty]).rows
+    assert (row.reps, row.tut_ms, row.contacts, row.faulty) == (18, 90_000, 36, 1)
+    (row,) = session_done(timeline(jump), [record(0, 8), record(1, 8)]).rows
+    assert (row.asked, row.met) == (Band(16, 20), True)
+    skips = timeline(Exercise("Skip", WorkTime(Band.exactly(20_000)), sets=2))
+    (row,) = session_done(skips, [record(0, 1), record(1, 1)]).rows
+    assert (row.tut_ms, row.contacts) == (None, None)
+
+
+def test_timed_work_without_landings_has_no_contacts() -> None:
+    hold = Exercise("Plank", WorkTime(Band.exactly(20_000)))
+    assert session_done(timeline(hold, kind=StageKind.ACTIVATION), [record(0, 1)]).contacts == 0
+
+
+def test_faults_as_frequent_as_one_another_stand_by_name() -> None:
+    rep = RepRecord(1, LEFT, 0, 1, 0, faults=("too fast", "knee in", "heel lifts"))
+    done = session_done(timeline(Exercise("Squat", TEMPO)), [replace(record(0, 0), reps=(rep,))])
+    assert [name for name, _ in done.faults] == ["heel lifts", "knee in", "too fast"]
+
+
 def test_time_under_tension_is_the_sum_of_the_tempos_digits_times_the_reps_done() -> None:
     """Ten reps at 3-1-1-0 are 50 s: textbook rule, by hand; relaxing between holds is not in it."""
     holds = HoldReps(Band.exactly(3), Band(4_000, 6_000), relax_ms=2_000)

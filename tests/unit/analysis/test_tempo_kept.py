@@ -1,8 +1,10 @@
 """A rep kept its tempo as far as it was led in time and not marked; where nobody knows, nothing is said."""
 
+from dataclasses import replace
 from typing import Any
 
-from app.analysis.tempo_kept import TempoCount, tempo_of
+from app.analysis.tempo_kept import TempoCount, tempo_of, tempo_of_dose
+from app.domain.dose import DoseKind
 from app.domain.plan import Side, StageKind
 from app.domain.records import BoutOutcome, BoutPrescribed, BoutRecord, RepRecord
 from app.domain.tolerance import Tolerance
@@ -54,6 +56,7 @@ def test_a_quarter_of_a_second_is_allowed_for_short_reps() -> None:
 
 def test_a_rep_that_was_led_late_did_not_keep_it() -> None:
     assert tempo_of(prescribed(), bout(rep(1), rep(2, late_ms=601))) == TempoCount(2, 1)
+    assert tempo_of(prescribed(), bout(rep(1), rep(2, late_ms=600))) == TempoCount(2, 2)
 
 
 def test_the_tolerance_is_a_setting() -> None:
@@ -84,3 +87,22 @@ def test_a_bout_without_reps_says_nothing() -> None:
     assert tempo_of(prescribed(), bout()) == TempoCount(0, 0)
     all_missed = bout(rep(1, start_ms=REP_MS, missed=True))
     assert tempo_of(prescribed(), all_missed) == TempoCount(1, 0)
+
+
+def test_only_a_dose_with_a_tempo_or_a_hold_is_judged() -> None:
+    led = bout(rep(1), rep(2))
+    for dose, found in (
+        (DoseKind.TEMPO, TempoCount(2, 2)),
+        (DoseKind.HOLD, TempoCount(2, 2)),
+        (DoseKind.STICK, TempoCount(0, 0)),
+        (None, TempoCount(0, 0)),
+    ):
+        assert tempo_of_dose(replace(prescribed(), dose=dose, rep_tut_ms=REP_MS), led) == found
+    assert tempo_of_dose(None, led) == TempoCount(0, 0)
+
+
+def test_a_rep_at_a_tempo_is_held_against_its_plan_and_a_hold_against_the_others() -> None:
+    slow = bout(rep(1), rep(2))
+    asked = replace(prescribed(), dose=DoseKind.TEMPO, rep_tut_ms=REP_MS // 2)
+    assert tempo_of_dose(asked, slow) == TempoCount(2, 0)
+    assert tempo_of_dose(replace(asked, dose=DoseKind.HOLD), slow) == TempoCount(2, 2)
