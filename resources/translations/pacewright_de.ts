@@ -6228,6 +6228,10 @@
         <translation>Die Seite, an der die andere gemessen wird. Das Programm wählt sie nie.</translation>
     </message>
     <message>
+        <source>no side</source>
+        <translation>keine Seite</translation>
+    </message>
+    <message>
         <source>Reference side</source>
         <translation>Bezugsseite</translation>
     </message>

@@ -91,7 +91,7 @@ def choice(qtbot: QtBot, tmp_path: Path) -> Iterator[Choice]:
 
 
 def test_until_somebody_chooses_there_is_none(choice: Choice) -> None:
-    assert (choice.side(), choice.dialog.side.currentText(), choice.history) == (None, "none", [])
+    assert (choice.side(), choice.dialog.side.currentText(), choice.history) == (None, "no side", [])
 
 
 def test_a_side_is_kept_with_who_and_why_and_read_by_the_review(choice: Choice) -> None:
@@ -114,7 +114,7 @@ def test_another_choice_leaves_the_first_in_the_history_and_is_taken_back(choice
     assert choice.side() is Side.RIGHT
     assert choice.dialog.side.currentText() == "right"
     assert len(choice.history) == 3
-    assert choice.choose("none", why="both were operated on") == KEPT
+    assert choice.choose("no side", why="both were operated on") == KEPT
     assert choice.side() is None
 
 

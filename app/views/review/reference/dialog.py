@@ -26,7 +26,7 @@ WHO_AND_WHY = message("Say who chooses it, and why: both stand in the history.")
 ABOUT = message("The side that the other is measured against. The program never chooses it.")
 LONGEST = 200
 SIDES: dict[Side | None, str] = {
-    None: message("none"),
+    None: message("no side"),
     Side.LEFT: message("left"),
     Side.RIGHT: message("right"),
 }
