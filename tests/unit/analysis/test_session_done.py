@@ -103,3 +103,4 @@ def test_faults_are_counted_by_name_the_most_frequent_first() -> None:
     done = session_done(timeline(Exercise("Squat", TEMPO)), [replace(record(0, 0), reps=reps)])
     assert done.faults == (("heel lifts", 2), ("knee caves in", 1))
     assert done.rows[0].faulty == 3
+    assert session_done(timeline(Exercise("Squat", TEMPO)), []).rows[0].faulty == 0
