@@ -74,7 +74,8 @@ def test_the_index_of_the_sides_waits_for_a_reference_side_that_somebody_chose(
         )
         database.corrections.correct(change)
     side, value, _ = index()
-    assert (side, value) == ("left", pytest.approx(160 / 151.5 * 100))
+    assert side == "left"
+    assert value == pytest.approx(160 / 151.5 * 100)
 
 
 def test_without_json_it_is_a_table_to_read(kept: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -25,7 +25,7 @@ from app.domain.records import (
 )
 from app.domain.reviewed import AthleteRecord
 from app.domain.tolerance import DEFAULT_TOLERANCE, Tolerance
-from app.store import judging
+from app.store import judging, redrawing
 from app.store.database import Database, open_database
 from app.store.identity import uuid7
 from app.store.verify import verify
@@ -128,7 +128,7 @@ def test_the_record_agrees_with_itself_after_it(database: Database, path: Path) 
 def test_where_it_is_broken_off_the_record_is_as_it_was(
     database: Database, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    before, drawn = counts(database), judging.draw_again
+    before, drawn = counts(database), redrawing.draw_again
     calls: list[str] = []
 
     def broken(*of: object) -> bool:
