@@ -10,9 +10,11 @@ from pytestqt.qtbot import QtBot
 from app.analysis.reason_figures import PAINFUL_RULES
 from app.views.lettering import desk_scale, load_fonts
 from app.views.review.room import Asks, ReviewRoom
+from app.views.review.squad.columns import WHY_FIRST
 from app.views.review.squad.filtering import WITHOUT_PAIN, Shown
 from app.views.review.squad.line import squad_lines
 from app.views.review.squad.page import NONE_SUCH
+from app.views.review.squad.table import REASON_LETTERS
 from app.views.theme import LIGHT, Look
 from tests.squads import members, squad
 
@@ -82,3 +84,11 @@ def test_before_others_no_choice_and_no_answer_tells_of_pain(room: ReviewRoom, q
     assert box.currentData() is Shown.EVERYBODY
     qtbot.mouseClick(room.squad.why_first, Qt.MouseButton.LeftButton)
     assert not any(name in room.why.text() for name in PAINFUL_RULES)
+
+
+def test_a_reason_keeps_room_to_be_read_beside_the_answer_to_why(room: ReviewRoom, qtbot: QtBot) -> None:
+    qtbot.mouseClick(room.squad.why_first, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: room.squad.table.viewport().width() < 950)
+    table = room.squad.table
+    least = table.fontMetrics().averageCharWidth() * REASON_LETTERS
+    assert table.horizontalHeader().sectionSize(WHY_FIRST) >= least

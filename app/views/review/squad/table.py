@@ -18,6 +18,8 @@ Index = QModelIndex | QPersistentModelIndex
 ROW_ROLE = Qt.ItemDataRole.UserRole
 SHAPES = {Level.TRIANGLE: Shape.TRIANGLE, Level.SQUARE: Shape.SQUARE}
 NAME_LETTERS = 22
+REASON_LETTERS = 18
+"""A reason has room for so many letters at least; where there is less, the table is rolled sideways."""
 BAR_SHARE, ROOM_SHARE, BAR_STEP = 0.62, 0.62, 0.85
 
 
@@ -73,7 +75,7 @@ class SquadDelegate(RowDelegate):
             super()._write(painter, option, index)
 
     def _write_reason(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        """In one line, or in two of smaller letters where one does not hold it."""
+        """In one line, in two of smaller letters, or as much of it as there is room for."""
         rect: QRect = option.rect
         room = rect.adjusted(self._padding, 0, -self._padding, 0)
         text = str(index.data())
@@ -85,6 +87,9 @@ class SquadDelegate(RowDelegate):
         flags = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft) | int(
             Qt.TextFlag.TextWordWrap
         )
+        metrics = painter.fontMetrics()
+        if metrics.boundingRect(room, flags, text).height() > room.height():
+            text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room.width())
         painter.drawText(room, flags, text)
 
 
@@ -109,6 +114,8 @@ class SquadTable(RowsTable):
             bars = round(WEEKS_SHOWN * BAR_STEP * self.fontMetrics().height()) + 2 * self._padding
             title = self.horizontalHeader().fontMetrics().horizontalAdvance(tr("Load, 8 weeks"))
             self._wished[LOAD] = max(bars, title + 2 * self._padding)
+            least = self.fontMetrics().averageCharWidth() * REASON_LETTERS
+            self._titles[WHY_FIRST] = max(self._titles[WHY_FIRST], least)
             self._share()
 
 
