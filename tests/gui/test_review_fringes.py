@@ -10,6 +10,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
 from app.views.review.run.columns import STRIP
 from app.views.review.run.page import NOTHING
@@ -167,6 +168,11 @@ def test_long_words_of_a_run_give_way_to_its_strips(qtbot: QtBot, rooms: Rooms) 
     assert header.length() <= page.table.viewport().width() + 2
     assert header.sectionSize(STRIP) >= 150
     assert LONG in str(page.model.index(0, 1).data(Qt.ItemDataRole.ToolTipRole))
+    faulty = done(0, note="Pinches at the front when the arm goes up.", pain=6)
+    named = asked(0, exercise="Stand on one leg, ball round the waist", side=Side.RIGHT, low=10, high=12)
+    page.show_view(run_view(((named, faulty),)), pain=True, correcting=True)
+    QApplication.processEvents()
+    assert header.length() <= page.table.viewport().width() + 2
 
 
 @pytest.mark.parametrize("scheme", SCHEMES, ids=lambda scheme: scheme.name)

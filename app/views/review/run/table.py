@@ -15,6 +15,7 @@ Index = QModelIndex | QPersistentModelIndex
 ROW_ROLE = Qt.ItemDataRole.UserRole
 ROW_LETTERS = 4
 STRIP_LETTERS = 24
+LEAST_LETTERS = 9
 
 
 class BoutModel(RowsModel[BoutLine]):
@@ -65,3 +66,17 @@ class BoutTable(RowsTable):
                 if column < len(self._wished):
                     self._wished[column] = min(self._wished[column], letter * most + 2 * self._padding)
             self._share()
+
+    def _share(self) -> None:
+        """Where not all has room, notes, faults and names give way before the strips do."""
+        wished = self._wished
+        if len(wished) == len(self._rows.columns) > STRIP:
+            over = sum(wished) - wished[STRIP] + self._titles[STRIP] - self.viewport().width()
+            self._wished = list(wished)
+            for column in sorted((each for each in LETTERS if each < len(wished)), reverse=True):
+                least = max(self._titles[column], self.fontMetrics().averageCharWidth() * LEAST_LETTERS)
+                given = min(max(wished[column] - least, 0), max(over, 0))
+                self._wished[column] -= given
+                over -= given
+        super()._share()
+        self._wished = wished
