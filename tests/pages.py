@@ -13,7 +13,7 @@ from app import wiring
 from app.audio.trial import Trial
 from app.domain.compiler import compile_timeline
 from app.domain.correctable import Subject
-from app.domain.corrections import Change, Correction, Target
+from app.domain.corrections import Change, Correction, Target, history
 from app.domain.dose import Dose
 from app.domain.errors import FileProblemsError, Problem
 from app.domain.keeping import Note
@@ -38,6 +38,8 @@ from app.views.home.state import HomeState, Offer
 from app.views.lettering import load_fonts
 from app.views.pages import Pages
 from app.views.review.athlete.view import athlete_view
+from app.views.review.correct_dialog import CorrectDialog
+from app.views.review.details import RunDetails
 from app.views.review.entry.dialog import TestDialog
 from app.views.review.handout.dialog import ReportDialog
 from app.views.review.page import ReviewPage
@@ -252,6 +254,19 @@ def reference(appearance: Appearance, shown: Shown) -> QWidget:
     return as_page(dialog)
 
 
+def correcting(appearance: Appearance, shown: Shown) -> QWidget:
+    """The dialog that corrects a session, with two bouts and a correction of one of them."""
+    view = run_view()
+    bouts = tuple((line.asked, line.record) for line in view.lines if line.record is not None)
+    record = bouts[0][1]
+    target = Target(Subject.BOUT, view.header.run_id, record.bout, record.attempt)
+    change = Change(target, "pain", 5, "Ruben", "misheard", NOW, "UTC")
+    dialog = CorrectDialog(appearance.desk(shown.width), "Ruben")
+    known = history((Correction("correction-1", change, 6),))
+    dialog.show_details(RunDetails(view.header, view.closing, bouts, known, ("Hugo", "Ines")))
+    return as_page(dialog)
+
+
 def reporting(appearance: Appearance, shown: Shown) -> QWidget:
     """The dialog for a report, with two notes on offer."""
     days = NOW.date() - timedelta(weeks=11), NOW.date()
@@ -287,6 +302,7 @@ PAGES: dict[str, Callable[[Appearance, Shown], QWidget]] = {
     "tests, a set": entering("one_rep_max_epley", "80 6"),
     "planning": planning,
     "report": reporting,
+    "correction": correcting,
     "reference side": reference,
     "reviewed athlete": room(of="Hugo"),
     "reviewed run": room(of="Hugo", run=True),

@@ -3240,6 +3240,10 @@
         <translation>Warum</translation>
     </message>
     <message>
+        <source>Correction and history</source>
+        <translation>Berichtigung und Verlauf</translation>
+    </message>
+    <message>
         <source>Try</source>
         <translation>Versuch</translation>
     </message>

@@ -15,11 +15,12 @@ from app.views.review.marks import LEGEND, marked
 from app.views.review.value_editor import ValueEditor
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
+from app.views.widgets.bars import quieten_bars
 from app.views.widgets.card import Card
 from app.views.widgets.choice_box import ChoiceBox
 from app.views.widgets.elided import ElidedLabel
 from app.views.widgets.outlines import outline_fields
-from app.views.widgets.plain import strong_button
+from app.views.widgets.plain import scrolling, strong_button
 from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
@@ -181,15 +182,21 @@ class CorrectDialog(QDialog):
         above = QHBoxLayout()
         above.addWidget(self._done, 6)
         above.addWidget(self._new, 4)
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(above, 6)
+        column.addWidget(self._past, 4)
+        self._scroll = scrolling(inside, tr("Correction and history"))
         frame = QVBoxLayout(self)
         frame.addWidget(self.title)
         frame.addWidget(self.subtitle)
-        frame.addLayout(above, 6)
-        frame.addWidget(self._past, 4)
+        frame.addWidget(self._scroll, 1)
 
     def _set_look(self, look: Look) -> None:
         self.setPalette(palette(look.scheme))
         outline_fields(self, look.scheme)
+        quieten_bars(self._scroll, look)
         sizes = look.sizes
         self.title.setFont(look.font(sizes.title, Weight.SEMIBOLD))
         self.subtitle.setFont(look.font(sizes.body))
