@@ -33,7 +33,7 @@ def run(arguments: argparse.Namespace) -> int:
                 )
             except ValueError as error:
                 raise UsageError(f"Nothing was changed: {error}.") from error
-        runs = database.tolerances.choose(wanted, *wiring.stamp()) if wanted != held else 0
+        runs, kept = database.tolerances.choose(wanted, *wiring.stamp()) if wanted != held else (0, 0)
     sys.stdout.write(
         f"A rep keeps its tempo within {wanted.percent} % of its planned length or {wanted.ms} ms, "
         "whichever is more.\n"
@@ -41,4 +41,8 @@ def run(arguments: argparse.Namespace) -> int:
     if wanted != held:
         told = "One run was" if runs == 1 else f"{runs} runs were"
         sys.stdout.write(f"{told} judged by it anew.\n")
+        if kept:
+            sys.stdout.write(
+                f"Runs that keep what was counted before, since of their reps nothing can be read: {kept}.\n"
+            )
     return 0

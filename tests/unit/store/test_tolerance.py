@@ -1,6 +1,8 @@
 """The tolerance of the record: all runs are judged by it anew, all or nothing, and all agrees after."""
 
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -98,11 +100,11 @@ def test_a_record_that_was_told_nothing_judges_by_the_default(database: Database
 
 def test_a_tighter_tolerance_judges_every_run_anew_and_a_wider_one_again(database: Database) -> None:
     assert counts(database) == [(3, 3)] * RUNS
-    assert database.tolerances.choose(Tolerance(1, 0), AT, "UTC") == RUNS
+    assert database.tolerances.choose(Tolerance(1, 0), AT, "UTC") == (RUNS, 0)
     assert database.tolerances.current() == Tolerance(1, 0)
     # 1 % of 4 s are 40 ms; the second rep was 100 ms late.
     assert counts(database) == [(3, 2)] * RUNS
-    assert database.tolerances.choose(DEFAULT_TOLERANCE, AT, "UTC") == RUNS
+    assert database.tolerances.choose(DEFAULT_TOLERANCE, AT, "UTC") == (RUNS, 0)
     assert counts(database) == [(3, 3)] * RUNS
 
 
@@ -115,8 +117,26 @@ def test_what_is_recorded_after_it_is_judged_by_it_at_once(database: Database) -
     assert counts(database) == [(3, 2)] * (RUNS + 1)
 
 
+@pytest.mark.parametrize("later", [timedelta(0), timedelta(hours=-1), timedelta(hours=1)])
+def test_what_is_chosen_last_holds_whatever_the_clock_says(database: Database, later: timedelta) -> None:
+    for number in range(8):
+        wanted = Tolerance(1 + number, 0)
+        database.tolerances.choose(wanted, AT + number * later, "UTC")
+        assert database.tolerances.current() == wanted
+
+
 def test_the_same_tolerance_again_changes_nothing(database: Database) -> None:
-    assert database.tolerances.choose(DEFAULT_TOLERANCE, AT, "UTC") == 0
+    assert database.tolerances.choose(DEFAULT_TOLERANCE, AT, "UTC") == (0, 0)
+
+
+def test_a_run_that_cannot_be_read_keeps_its_counts_and_the_others_are_judged(path: Path) -> None:
+    with closing(sqlite3.connect(path)) as raw:
+        (first,) = raw.execute("SELECT id FROM run ORDER BY started_at LIMIT 1").fetchone()
+        raw.execute("UPDATE fold SET body = x'01ff' WHERE run_id = ?", (first,))
+        raw.commit()
+    with open_database(path) as database:
+        assert database.tolerances.choose(Tolerance(1, 0), AT, "UTC") == (RUNS - 1, 1)
+        assert counts(database) == [(3, 3), *[(3, 2)] * (RUNS - 1)]
 
 
 def test_the_record_agrees_with_itself_after_it(database: Database, path: Path) -> None:
