@@ -60,13 +60,15 @@ if [[ $# != 0 ]]; then
     part "tests" -m pytest "$@"
     exit "$status"
 fi
-readonly without_screen=(tests/golden tests/outside tests/unit)
-with_screen=()
+readonly without_screen=(tests/golden tests/outside tests/unit tests/integration)
+readonly on_screen=(tests/integration/test_open_command.py tests/integration/test_start_script.py)
+with_screen=("${on_screen[@]}")
 for folder in tests/*/; do
     folder=${folder%/}
     [[ $folder == */__pycache__ || " ${without_screen[*]} " == *" $folder "* ]] || with_screen+=("$folder")
 done
-QT_QPA_PLATFORM=offscreen "$python" -m pytest "${without_screen[@]}" >"$work/without_screen.log" 2>&1 &
+QT_QPA_PLATFORM=offscreen "$python" -m pytest "${without_screen[@]}" "${on_screen[@]/#/--ignore=}" \
+    >"$work/without_screen.log" 2>&1 &
 other=$!
 part "tests with a screen" -m pytest "${with_screen[@]}"
 say "tests without a screen"
