@@ -3164,10 +3164,6 @@
         <translation>Tag</translation>
     </message>
     <message>
-        <source>Say who corrects it, and why: both stand in the history.</source>
-        <translation>Sag, wer es berichtigt und warum: Beides steht im Verlauf.</translation>
-    </message>
-    <message>
         <source>Choose the result that is wrong.</source>
         <translation>Wähle das Ergebnis, das falsch ist.</translation>
     </message>
@@ -6224,10 +6220,6 @@
         <translation>Diese Seite gilt schon.</translation>
     </message>
     <message>
-        <source>Say who chooses it, and why: both stand in the history.</source>
-        <translation>Sag, wer sie wählt und warum: Beides steht im Verlauf.</translation>
-    </message>
-    <message>
         <source>The side that the other is measured against. The program never chooses it.</source>
         <translation>Die Seite, an der die andere gemessen wird. Das Programm wählt sie nie.</translation>
     </message>
@@ -6330,6 +6322,10 @@
     <message>
         <source>missed one last week</source>
         <translation>letzte Woche eine versäumt</translation>
+    </message>
+    <message>
+        <source>Say who and why: both stand in the history.</source>
+        <translation>Sag, wer und warum: Beides steht im Verlauf.</translation>
     </message>
 </context>
 </TS>

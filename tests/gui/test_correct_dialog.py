@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
-from itertools import count
 from pathlib import Path
 
 import pytest
@@ -17,11 +16,12 @@ from app.domain.corrections import Correction
 from app.domain.records import RunSummary
 from app.store.database import Database
 from app.views.review.content import ReviewContent
-from app.views.review.correct_dialog import SAME, WHO_AND_WHY, CorrectDialog
+from app.views.review.correct_dialog import SAME, CorrectDialog
 from app.views.review.correcting import CORRECTED, TAKEN_BACK, UNCHANGED
 from app.views.review.marks import LEGEND, MARK
 from app.views.review.page import ReviewPage
 from app.views.review.room import ReviewRoom
+from app.views.review.signing import WHO_AND_WHY
 from app.views.review.value_editor import WALL
 from app.views.window import Window
 from tests.rig import Rig
@@ -34,7 +34,7 @@ class Review:
 
     def __init__(self, rig: Rig, qtbot: QtBot) -> None:
         self.rig, self.qtbot = rig, qtbot
-        self.minutes = count()
+        self.minutes = 0
         rig.house = replace(rig.house, stamp=self._stamp)
         window = rig.open(wiring.read_plan(rig.plan))
         rig.press(Qt.Key.Key_Space)
@@ -50,11 +50,10 @@ class Review:
         self.window: Window = window
         qtbot.waitUntil(lambda: self._page().content is not None, timeout=3_000)
         self.content.list.selectRow(0)
-        self.minutes = count()
 
     def _stamp(self) -> tuple[datetime, str]:
-        """A moment a minute later each time it is asked for."""
-        return AT + timedelta(minutes=next(self.minutes)), "Europe/Lisbon"
+        """A moment a minute later after each correction, however often it is asked for."""
+        return AT + timedelta(minutes=self.minutes), "Europe/Lisbon"
 
     def _page(self) -> ReviewPage:
         (page,) = self.window.findChildren(ReviewPage)
@@ -85,9 +84,10 @@ class Review:
 
     def correct(self, who: str = "Tomas", why: str = "counted on the video") -> None:
         dialog = self.dialog
-        dialog.who.setText(who)
-        dialog.why.setText(why)
+        dialog.signing.who.setText(who)
+        dialog.signing.why.setText(why)
         self.qtbot.mouseClick(dialog.correct, Qt.MouseButton.LeftButton)
+        self.minutes += 1
 
     def heard(self, sentence: str) -> None:
         """Wait until the dialog says so, and the list behind it was read anew."""
@@ -95,6 +95,10 @@ class Review:
         answers: list[int] = []
         self.window._keeper.ask(lambda _database: 1, answers.append)
         self.qtbot.waitUntil(lambda: bool(answers), timeout=3_000)
+
+    def shown(self, title: str, cell: str) -> None:
+        """Wait until the list behind the dialog shows a cell."""
+        self.qtbot.waitUntil(lambda: self.cells()[title] == cell, timeout=3_000)
 
     def cells(self) -> dict[str, str]:
         """The one line of the list."""
@@ -136,13 +140,13 @@ def test_reps_are_corrected_with_who_and_why_and_the_list_says_so(review: Review
     (made,) = review.corrections()
     assert (made.change.who, made.change.why, made.change.at) == ("Tomas", "counted on the video", AT)
     assert (made.before, made.after) == (None, 1)
+    review.shown("Reps met", f"{MARK} 3 of 4")
     after = review.cells()
-    assert after["Reps met"] == f"{MARK} 3 of 4"
     assert {title for title in before if before[title] != after[title]} == {"Reps met"}
     assert review.content.list_card.aside.text() == LEGEND
     assert dialog.parts.data(dialog.parts.index(1, 1)) == f"{MARK} 1"
-    assert dialog.why.text() == ""
-    assert dialog.who.text() == "Tomas"
+    assert dialog.signing.why.text() == ""
+    assert dialog.signing.who.text() == "Tomas"
 
 
 def test_the_load_used_is_typed_with_a_point_or_a_comma_and_nothing_else(review: Review) -> None:
@@ -189,15 +193,15 @@ def test_a_correction_is_taken_back_by_a_further_one(review: Review) -> None:
     dialog.editor.scale.setCurrentIndex(dialog.editor.scale.findData(None))
     review.correct()
     review.heard(CORRECTED)
-    assert review.cells()["Pain"] == f"{MARK} –"
+    review.shown("Pain", f"{MARK} –")
     assert not dialog.take_back.isEnabled()
     dialog.history.selectRow(0)
     assert dialog.take_back.isEnabled()
-    dialog.why.setText("it was two after all")
+    dialog.signing.why.setText("it was two after all")
     review.qtbot.mouseClick(dialog.take_back, Qt.MouseButton.LeftButton)
     review.heard(TAKEN_BACK)
     assert [line.state for line in dialog.lines.rows] == ["holds", "replaced"]
-    assert review.cells()["Pain"] == "2"
+    review.shown("Pain", "2")
     dialog.history.selectRow(1)
     assert not dialog.take_back.isEnabled()
 
@@ -290,7 +294,7 @@ def test_the_one_who_corrected_last_is_remembered_and_the_dialog_closes_with_esc
     review.heard(CORRECTED)
     review.qtbot.keyClick(dialog, Qt.Key.Key_Escape)
     review.qtbot.waitUntil(lambda: not review.window.findChildren(CorrectDialog), timeout=3_000)
-    assert review.open_dialog().who.text() == "Bea"
+    assert review.open_dialog().signing.who.text() == "Bea"
 
 
 def test_a_session_can_be_corrected_only_when_one_is_chosen(review: Review) -> None:

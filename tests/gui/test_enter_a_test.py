@@ -16,11 +16,12 @@ from app.domain.keeping import Result
 from app.domain.plan import Side
 from app.store.database import Database, open_database
 from app.views.lettering import desk_scale, load_fonts
-from app.views.review.entry.correction import A_DAY, A_SIDE, CHOOSE, SAME, WHO_AND_WHY
+from app.views.review.entry.correction import A_DAY, A_SIDE, CHOOSE, SAME
 from app.views.review.entry.dialog import TestDialog
 from app.views.review.entry.entering import Entering
 from app.views.review.entry.form import NO_LIFT
 from app.views.review.entry.results import what_words
+from app.views.review.signing import WHO_AND_WHY
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
 
@@ -191,8 +192,8 @@ def correct(entry: Entry, field: str, value: str, who: str = "Ruben", why: str =
     card = entry.dialog.results
     card.field.setCurrentIndex(card.field.findData(field))
     card.value.setText(value)
-    card.who.setText(who)
-    card.why.setText(why)
+    card.signing.who.setText(who)
+    card.signing.why.setText(why)
     card.correct.click()
     return card.message.text()
 
@@ -367,7 +368,7 @@ def test_a_correction_of_a_result_is_told_and_taken_back(entry: Entry) -> None:
     assert card.back.isEnabled()
     card.back.click()
     assert card.message.text() == WHO_AND_WHY
-    card.why.setText("it was right")
+    card.signing.why.setText("it was right")
     card.back.click()
     assert card.message.text() == "Taken back."
     assert entry.results[0].value == "151"

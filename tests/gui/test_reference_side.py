@@ -15,7 +15,8 @@ from app.domain.plan import Side
 from app.store.database import Database, open_database
 from app.views.lettering import desk_scale, load_fonts
 from app.views.review.reference.choosing import KEPT, TAKEN_BACK, UNCHANGED, Choosing
-from app.views.review.reference.dialog import WHO_AND_WHY, ReferenceDialog
+from app.views.review.reference.dialog import ReferenceDialog
+from app.views.review.signing import WHO_AND_WHY
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
 from tests.reviewing import FONTS, Room
@@ -58,8 +59,8 @@ class Choice:
     def choose(self, side: str, who: str = "Ruben", why: str = "the sound side") -> str:
         """What the dialog says once a side was chosen by hand."""
         self.dialog.side.setCurrentIndex(self.dialog.side.findText(side))
-        self.dialog.who.setText(who)
-        self.dialog.why.setText(why)
+        self.dialog.signing.who.setText(who)
+        self.dialog.signing.why.setText(why)
         self.dialog.choose.click()
         return self.dialog.message.text()
 
@@ -108,7 +109,7 @@ def test_another_choice_leaves_the_first_in_the_history_and_is_taken_back(choice
     assert choice.side() is Side.LEFT
     assert [line[-1] for line in choice.history] == [True, False]
     choice.dialog.history.selectRow(0)
-    choice.dialog.why.setText("a slip")
+    choice.dialog.signing.why.setText("a slip")
     choice.dialog.take_back.click()
     assert choice.dialog.message.text() == TAKEN_BACK
     assert choice.side() is Side.RIGHT

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QItemSelection, QSize, Qt, Signal
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.analysis.local_time import known_zone
 from app.domain.correctable import check_value
@@ -12,6 +12,7 @@ from app.views.review.correct_fields import Field, Part, parts_of, value_words
 from app.views.review.details import RunDetails
 from app.views.review.history import HistoryLine, conflict_words, history_columns, lines_of
 from app.views.review.marks import LEGEND, marked
+from app.views.review.signing import Signing
 from app.views.review.value_editor import ValueEditor
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
@@ -25,7 +26,6 @@ from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
 
-WHO_AND_WHY = message("Say who corrects it, and why: both stand in the history.")
 SAME = message("That value holds already. Enter another, or close.")
 WIDE = 10_000
 KEPT = message("What was recorded stays as it is. A correction is written beside it.")
@@ -51,7 +51,7 @@ class CorrectDialog(QDialog):
         self.field = ChoiceBox(tr("What is wrong"), 24, look)
         self.present = QLabel()
         self.editor = ValueEditor(look)
-        self.who, self.why = QLineEdit(who), QLineEdit()
+        self.signing = Signing(self.say, who)
         self.message = QLabel(tr(KEPT))
         self.correct = strong_button(look, tr("Correct"), self._correct)
         self.lines: RowsModel[HistoryLine] = RowsModel(history_columns(), look.scheme, self)
@@ -117,7 +117,7 @@ class CorrectDialog(QDialog):
 
     def _correct(self) -> None:
         field, value = self._field_chosen(), self.editor.value
-        if field is None or not self._said_who_and_why():
+        if field is None or not self.signing.said():
             return
         try:
             check_value(field.target.subject, field.name, value)
@@ -127,23 +127,12 @@ class CorrectDialog(QDialog):
         if value == field.value and not self.conflict.text():
             self.say(tr(SAME))
             return
-        self.corrected.emit(field, value, self.who.text().strip(), self.why.text().strip())
-        self.why.clear()
+        self.corrected.emit(field, value, *self.signing.take())
 
     def _take_back(self) -> None:
         line = self._line_chosen()
-        if line is None or not self._said_who_and_why():
-            return
-        self.taken_back.emit(line.correction, self.who.text().strip(), self.why.text().strip())
-        self.why.clear()
-
-    def _said_who_and_why(self) -> bool:
-        for entry in (self.who, self.why):
-            if not entry.text().strip():
-                self.say(tr(WHO_AND_WHY))
-                entry.setFocus()
-                return False
-        return True
+        if line is not None and self.signing.said():
+            self.taken_back.emit(line.correction, *self.signing.take())
 
     def _line_chosen(self) -> HistoryLine | None:
         rows = self.history.selectionModel().selectedRows()
@@ -167,7 +156,7 @@ class CorrectDialog(QDialog):
         self._captions = [
             QLabel(text) for text in (tr("What is wrong"), tr("Now"), tr("Should be"), tr("Who"), tr("Why"))
         ]
-        entries = (self.field, self.present, self.editor, self.who, self.why)
+        entries = (self.field, self.present, self.editor, *self.signing.entries)
         for caption, entry in zip(self._captions, entries, strict=True):
             caption.setBuddy(entry)
             entry.setAccessibleName(caption.text())
@@ -207,7 +196,7 @@ class CorrectDialog(QDialog):
             table.set_look(look, dense=True)
         for box in (self.field,):
             box.set_look(look)
-        for entry in (self.who, self.why, self.present, *self._captions):
+        for entry in (*self.signing.entries, self.present, *self._captions):
             entry.setFont(look.font(sizes.body))
         for words_ in (self.message, self.conflict):
             words_.setWordWrap(True)

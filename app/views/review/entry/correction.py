@@ -24,9 +24,11 @@ from app.views.review.entry.results import (
     what_words,
 )
 from app.views.review.entry.telling import Said
-from app.views.review.entry.tries import LONGEST, plain, typed_part, typed_value
+from app.views.review.entry.tries import typed_part, typed_value
 from app.views.review.figure_names import unit_words
 from app.views.review.marks import MARK
+from app.views.review.signing import Signing
+from app.views.review.typed import LONGEST, plain
 from app.views.theme import Look
 from app.views.translation import message, tr, translated
 from app.views.widgets.card import Card
@@ -41,7 +43,6 @@ FIELDS = {
     "at": message("Day"),
     "note": message("Note"),
 }
-WHO_AND_WHY = message("Say who corrects it, and why: both stand in the history.")
 CHOOSE = message("Choose the result that is wrong.")
 SAME = message("That value holds already. Enter another.")
 A_SIDE = message("Enter left or right.")
@@ -69,9 +70,8 @@ class ResultsCard(Card):
         self.field = ChoiceBox(tr("What is wrong"), 10, look)
         for name, told in FIELDS.items():
             self.field.addItem(tr(told), name)
-        self.value, self.who, self.why = QLineEdit(), QLineEdit(), QLineEdit()
-        for entry in (self.value, self.who, self.why):
-            entry.setMaxLength(LONGEST)
+        self.value, self.signing = QLineEdit(), Signing(self.say)
+        self.value.setMaxLength(LONGEST)
         self.message, self.past = QLabel(), QLabel()
         for label in (self.message, self.past):
             label.setWordWrap(True)
@@ -84,7 +84,7 @@ class ResultsCard(Card):
         self.field.activated.connect(self._begin)
         self.correct.clicked.connect(self._correct)
         self.back.clicked.connect(self._take_back)
-        for entry in (self.value, self.who, self.why):
+        for entry in (self.value, *self.signing.entries):
             entry.returnPressed.connect(self._correct)
         self.set_look(look)
 
@@ -110,7 +110,7 @@ class ResultsCard(Card):
         super().set_look(look)
         self.table.set_look(look, dense=True)
         self.field.set_look(look)
-        for part in (self.value, self.who, self.why, *self._captions):
+        for part in (self.value, *self.signing.entries, *self._captions):
             part.setFont(look.font(look.sizes.body))
         for label in (self.message, self.past):
             label.setFont(look.font(look.sizes.small))
@@ -121,8 +121,8 @@ class ResultsCard(Card):
         told = (
             (tr("What is wrong"), self.field),
             (tr("Should be"), self.value),
-            (tr("Who"), self.who),
-            (tr("Why"), self.why),
+            (tr("Who"), self.signing.who),
+            (tr("Why"), self.signing.why),
         )
         form = QFormLayout()
         self._captions = [QLabel(text) for text, _ in told]
@@ -178,24 +178,15 @@ class ResultsCard(Card):
         holding = self._holding()
         if holding is None:
             self.say(tr(NONE_TO_TAKE_BACK))
-        elif self._says_who():
-            self.taken_back.emit(holding, plain(self.who.text()), plain(self.why.text()))
-            self.why.clear()
-
-    def _says_who(self) -> bool:
-        for entry in (self.who, self.why):
-            if not plain(entry.text()):
-                self.say(tr(WHO_AND_WHY))
-                entry.setFocus()
-                return False
-        return True
+        elif self.signing.said():
+            self.taken_back.emit(holding, *self.signing.take())
 
     def _correct(self) -> None:
         held, field = self._chosen(), self.field.currentData()
         if held is None or self._test is None:
             self.say(tr(CHOOSE))
             return
-        if not self._says_who():
+        if not self.signing.said():
             return
         found = entered_value(self._test, held.thing, field, plain(self.value.text()))
         if isinstance(found, Said):
@@ -204,8 +195,7 @@ class ResultsCard(Card):
         elif found == value_of(held.thing, field):
             self.say(tr(SAME))
         else:
-            self.corrected.emit(held, field, found, plain(self.who.text()), plain(self.why.text()))
-            self.why.clear()
+            self.corrected.emit(held, field, found, *self.signing.take())
 
 
 def entered_value(test: FieldTest, result: Result, field: str, typed: str) -> Value | Said:

@@ -22,7 +22,6 @@ from app.domain.plan import Side
 from app.views.review.entry.results import Entered
 from app.views.review.entry.telling import Said, told_of_hops
 from app.views.review.entry.tries import (
-    LONGEST,
     NO_ENTRY,
     NOT_HELD_NOTE,
     PARTS_OR_ONE,
@@ -30,12 +29,12 @@ from app.views.review.entry.tries import (
     Try,
     parts_try,
     parts_words,
-    plain,
     typed_try,
 )
 from app.views.review.entry.tries_row import A_ROW, TriesRow
 from app.views.review.entry.video_tries import FRAMES_NOTE, VIDEO, frames_a_second, video_try
 from app.views.review.figure_names import unit_words
+from app.views.review.typed import LONGEST, plain
 from app.views.theme import Look
 from app.views.translation import message, tr, translated
 from app.views.widgets.card import Card

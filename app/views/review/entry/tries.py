@@ -10,7 +10,6 @@ from app.views.review.entry.telling import Said, told_of_parts
 from app.views.review.figure_names import unit_words
 from app.views.translation import message, tr
 
-LONGEST = 1_000
 FIGURES = 4
 NO_NUMBER = message("“{typed}” is no number. Enter one from {least} to {most}, such as {such}.")
 OUT_OF_BOUNDS = message("{typed} lies outside of this test. Enter a number from {least} to {most}.")
@@ -21,11 +20,6 @@ WHOLE_WANTED = message("{typed} is counted in whole numbers.")
 NOT_HELD = re.compile(r"[-–—]")
 NOT_HELD_NOTE = message("A dash is a stance that could not be held: ten errors.")
 BETWEEN = re.compile(r"\s*[;x×*]\s*|\s+")
-
-
-def plain(text: str) -> str:
-    """Words as they were typed or pasted, without what cannot be shown."""
-    return "".join(letter for letter in text if letter.isprintable()).strip()
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,11 +25,11 @@ from app.domain.errors import PacewrightError
 from app.domain.planned import MOST_YEARS, DueSession
 from app.views.lettering import Weight
 from app.views.review import words
-from app.views.review.entry.tries import LONGEST, plain
 from app.views.review.figure_words import month_words, weekday_names
 from app.views.review.planning.book import NewSession, Shown
 from app.views.review.planning.grid import MonthGrid
 from app.views.review.planning.month import NO_TIME, clock_of, session_words
+from app.views.review.typed import LONGEST, plain
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
 from app.views.widgets.bars import quieten_bars

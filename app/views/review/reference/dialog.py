@@ -1,7 +1,7 @@
 """The dialog in which the reference side of an athlete is chosen: the side, who and why, and the history."""
 
 from PySide6.QtCore import QItemSelection, Qt, Signal
-from PySide6.QtWidgets import QDialog, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.analysis.local_time import known_zone
 from app.domain.correctable import Value
@@ -10,6 +10,7 @@ from app.views.lettering import Weight
 from app.views.review import words
 from app.views.review.history import HOLDS, REPLACED
 from app.views.review.reference.known import Chosen, KnownReference
+from app.views.review.signing import Signing
 from app.views.theme import Look, palette
 from app.views.translation import message, tr
 from app.views.widgets.bars import quieten_bars
@@ -22,9 +23,7 @@ from app.views.widgets.rows_model import Column, RowsModel, Tone
 from app.views.widgets.rows_table import RowsTable
 from app.views.widgets.word_button import WordButton
 
-WHO_AND_WHY = message("Say who chooses it, and why: both stand in the history.")
 ABOUT = message("The side that the other is measured against. The program never chooses it.")
-LONGEST = 200
 SIDES: dict[Side | None, str] = {
     None: message("no side"),
     Side.LEFT: message("left"),
@@ -46,9 +45,7 @@ class ReferenceDialog(QDialog):
         self.side = ChoiceBox(tr("Reference side"), 12, look)
         for told in SIDES.values():
             self.side.addItem(tr(told))
-        self.who, self.why = QLineEdit(who), QLineEdit()
-        for entry in (self.who, self.why):
-            entry.setMaxLength(LONGEST)
+        self.signing = Signing(self.say, who)
         self.message = QLabel(tr(ABOUT))
         self.choose = strong_button(look, tr("Choose"), self._choose)
         self.lines: RowsModel[Chosen] = RowsModel(choice_columns(), look.scheme, self)
@@ -71,24 +68,13 @@ class ReferenceDialog(QDialog):
         self.message.setText(sentence)
 
     def _choose(self) -> None:
-        if self._said_who_and_why():
-            side = tuple(SIDES)[self.side.currentIndex()]
-            self.chosen.emit(side, self.who.text().strip(), self.why.text().strip())
-            self.why.clear()
+        if self.signing.said():
+            self.chosen.emit(tuple(SIDES)[self.side.currentIndex()], *self.signing.take())
 
     def _take_back(self) -> None:
         line = self._line()
-        if line is not None and self._said_who_and_why():
-            self.taken_back.emit(line.correction, self.who.text().strip(), self.why.text().strip())
-            self.why.clear()
-
-    def _said_who_and_why(self) -> bool:
-        for entry in (self.who, self.why):
-            if not entry.text().strip():
-                self.say(tr(WHO_AND_WHY))
-                entry.setFocus()
-                return False
-        return True
+        if line is not None and self.signing.said():
+            self.taken_back.emit(line.correction, *self.signing.take())
 
     def _line(self) -> Chosen | None:
         rows = self.history.selectionModel().selectedRows()
@@ -103,7 +89,7 @@ class ReferenceDialog(QDialog):
         self._past = Card(tr("History"), tr("Nothing is written over; taking back is a further correction."))
         form = QFormLayout()
         self._captions = [QLabel(told) for told in (tr("Side"), tr("Who"), tr("Why"))]
-        for caption, entry in zip(self._captions, (self.side, self.who, self.why), strict=True):
+        for caption, entry in zip(self._captions, (self.side, *self.signing.entries), strict=True):
             caption.setBuddy(entry)
             entry.setAccessibleName(caption.text())
             form.addRow(caption, entry)
@@ -132,7 +118,7 @@ class ReferenceDialog(QDialog):
             card.set_look(look)
         self.history.set_look(look, dense=True)
         self.side.set_look(look)
-        for entry in (self.who, self.why, *self._captions):
+        for entry in (*self.signing.entries, *self._captions):
             entry.setFont(look.font(sizes.body))
         self.message.setWordWrap(True)
         self.message.setTextFormat(Qt.TextFormat.PlainText)

@@ -26,7 +26,6 @@ from app.views.review.entry.tries import (
     PARTS_WANTED,
     WHOLE_WANTED,
     Written,
-    plain,
     typed_part,
     typed_try,
 )
@@ -42,6 +41,7 @@ from app.views.review.entry.video_tries import (
     frames_a_second,
     video_try,
 )
+from app.views.review.typed import plain
 
 
 def test_of(key: str) -> FieldTest:
