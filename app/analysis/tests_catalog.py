@@ -97,7 +97,7 @@ TAKE_OFF = (
     Part("countermovement.flight", "flight", "ms", 20, 2_000),
 )
 SET_TO_THE_LAST_REP = (
-    Part("rep_set.load", "load", "kg", 0, 1_000),
+    Part("rep_set.load", "load", "kg", 0.5, 1_000),
     Part("rep_set.reps", "reps", "reps", 1, 100, whole=True),
 )
 SQUARE = (

@@ -1823,6 +1823,10 @@
         <translation>Test eintragen</translation>
     </message>
     <message>
+        <source>Not kept yet: {tests}. Keep it, or close once more to leave it.</source>
+        <translation>Noch nicht behalten: {tests}. Behalte es, oder schließe noch einmal, um es zu verwerfen.</translation>
+    </message>
+    <message>
         <source>Enter a test: {name}</source>
         <translation>Test eintragen: {name}</translation>
     </message>
@@ -5674,6 +5678,14 @@
     <message>
         <source>“{typed}” is no number. Enter one from {least} to {most}, such as {such}.</source>
         <translation>„{typed}“ ist keine Zahl. Gib eine von {least} bis {most} ein, wie {such}.</translation>
+    </message>
+    <message>
+        <source>{typed} can be read as {one} and as {other}. Enter one of these.</source>
+        <translation>{typed} kann als {one} und als {other} gelesen werden. Gib eines davon ein.</translation>
+    </message>
+    <message>
+        <source>Nothing was counted. Leave the try empty.</source>
+        <translation>Es wurde nichts gezählt. Lass den Versuch leer.</translation>
     </message>
     <message>
         <source>{typed} lies outside of this test. Enter a number from {least} to {most}.</source>

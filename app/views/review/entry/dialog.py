@@ -16,7 +16,7 @@ from app.views.review.entry.reach import next_reach
 from app.views.review.entry.results import Known
 from app.views.review.figure_names import unit_words
 from app.views.theme import Look, palette
-from app.views.translation import tr
+from app.views.translation import message, tr
 from app.views.widgets.bars import quieten_bars
 from app.views.widgets.card import Card
 from app.views.widgets.elided import ElidedLabel
@@ -26,6 +26,7 @@ from app.views.widgets.rows_model import Column, RowsModel
 from app.views.widgets.rows_table import RowsTable
 
 WIDE = 10_000
+UNKEPT = message("Not kept yet: {tests}. Keep it, or close once more to leave it.")
 
 
 class TestDialog(QDialog):
@@ -43,6 +44,7 @@ class TestDialog(QDialog):
     def __init__(self, look: Look, athlete: str, today: date, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._known = Known((), ())
+        self._warned = False
         self.setWindowTitle(tr("Enter a test"))
         self.title = ElidedLabel(tr("Enter a test: {name}").format(name=athlete))
         self.search = QLineEdit()
@@ -85,6 +87,7 @@ class TestDialog(QDialog):
         following = next_reach(self.test.key) if self.test is not None else None
         last_side = self.form.side.currentIndex() == self.form.side.count() - 1
         if following is not None and last_side:
+            self.form.forget()
             self.choose(following)
             self.form.tries.go_to(0)
         else:
@@ -94,6 +97,18 @@ class TestDialog(QDialog):
         """Return closes nothing: it keeps what was typed, or goes on."""
         if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             super().keyPressEvent(event)
+
+    def reject(self) -> None:
+        """Close; with tries that are not kept, say so first."""
+        unkept = self.form.unkept
+        if unkept and not self._warned:
+            self._warned = True
+            self.form.say(tr(UNKEPT).format(tests=", ".join(unkept)))
+            return
+        super().reject()
+
+    def _typed_on(self) -> None:
+        self._warned = False
 
     def _step(self, by: int) -> None:
         row = self.test_list.currentIndex().row() + by
@@ -139,6 +154,7 @@ class TestDialog(QDialog):
         self.search.returnPressed.connect(lambda: self.form.tries.go_to(0))
         self.test_list.selectionModel().currentRowChanged.connect(self._show_test)
         self.test_list.activated.connect(lambda: self.form.tries.go_to(0))
+        self.form.tries.changed.connect(self._typed_on)
         self.form.entered.connect(self.entered)
         self.results.corrected.connect(self.corrected)
         self.results.taken_back.connect(self.taken_back)

@@ -1,6 +1,7 @@
 """The form in which tries at one test are typed: lift, day, side, tries, video or not, note, device."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import QDate, Qt, Signal
@@ -16,9 +17,11 @@ from PySide6.QtWidgets import (
 )
 
 from app.analysis.one_rep_max import TEMPO_WORK
+from app.analysis.tests_catalog import CATALOGUE, field_test
 from app.analysis.tests_kinds import FieldTest
 from app.domain.keeping import Device
 from app.domain.plan import Side
+from app.views.review import words
 from app.views.review.entry.results import Entered
 from app.views.review.entry.telling import Said, told_of_hops
 from app.views.review.entry.tries import (
@@ -59,6 +62,15 @@ def entry_name(test: FieldTest) -> str:
     return tr(SET_NAME) if test.parts and test.by_lift else tr(test.plain_name)
 
 
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """Tries with their places, their side and their note, that were typed and not kept."""
+
+    typed: tuple[tuple[int, str], ...]
+    side: str
+    note: str
+
+
 class TestForm(Card):
     """Takes tries at the test it is given. `entered` carries an `Entered`; what is wrong is said below."""
 
@@ -70,6 +82,8 @@ class TestForm(Card):
         self._athlete = athlete
         self._test: FieldTest | None = None
         self._lifts: tuple[str, ...] = ()
+        self._drafts: dict[tuple[str, bool], Draft] = {}
+        self._offered: tuple[str, bool] | None = None
         self.day, self.side = QDateEdit(_qdate(today)), ChoiceBox(tr("Side"), 18, look)
         self.day.setDisplayFormat(WALL)
         self.day.setMaximumDate(_qdate(today))
@@ -95,17 +109,20 @@ class TestForm(Card):
         self.set_look(look)
 
     def show_test(self, test: FieldTest) -> None:
-        """Let tries at a test be typed."""
-        self._test = test
+        """Let tries at a test be typed; what was typed at another stays there until it is kept."""
+        self._lay_aside()
+        if self._test is not None and self._test.key != test.key:
+            self.note.clear()
+        self._offered, self._test = None, test
         self.heading.say(entry_name(test))
-        self.set_aside(tr(test.standing))
+        self.set_aside(words.DOT.join(tr(each.standing) for each in _entered_with(test)))
         self.side.clear()
         sides = (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,)
         for side in sides:
             self.side.addItem(translated(SIDES)[side], side.value)
         self.side.setEnabled(test.by_side)
         self.video.setVisible(test.key in VIDEO)
-        self.video.setChecked(False)
+        self.video.setChecked((test.key, True) in self._drafts)
         self.tempo.setChecked(False)
         self.tempo.setVisible(test.by_lift and bool(test.parts))
         self._form.setRowVisible(self.lift, test.by_lift)
@@ -123,11 +140,18 @@ class TestForm(Card):
         self.lift.setCompleter(completer)
 
     def go_on(self) -> None:
-        """Make ready for the next: the other side where there is one."""
+        """Make ready for the next, once the tries typed were kept: the other side where there is one."""
+        self.forget()
         if self.side.count() > 1:
             self.side.setCurrentIndex(1 - self.side.currentIndex())
-        self._offer()
         self.tries.go_to(0)
+
+    @property
+    def unkept(self) -> list[str]:
+        """The names of the tests at which tries were typed that are not kept."""
+        self._lay_aside()
+        keys = dict.fromkeys(key for key, _video in self._drafts)
+        return [entry_name(test) for test in map(field_test, keys) if test is not None]
 
     def say(self, sentence: str) -> None:
         """Say what came of it."""
@@ -155,10 +179,10 @@ class TestForm(Card):
             (tr("Note"), self.note),
             (tr("Measured with"), self.device),
         )
-        self._captions = [QLabel(words) for words, _ in told]
-        for caption, (words, entry) in zip(self._captions, told, strict=True):
+        self._captions = [QLabel(word) for word, _ in told]
+        for caption, (word, entry) in zip(self._captions, told, strict=True):
             caption.setBuddy(entry)
-            entry.setAccessibleName(words)
+            entry.setAccessibleName(word)
             self._form.addRow(caption, entry)
         self._form.insertRow(3, self.video)
         self._form.insertRow(3, self.tempo)
@@ -172,23 +196,52 @@ class TestForm(Card):
     def _by_stance(self) -> bool:
         return self._test is not None and len(self._test.parts) > FEW_PARTS
 
+    def forget(self) -> None:
+        """Clear the tries in sight: they were kept."""
+        if self._offered is not None:
+            self._drafts.pop(self._offered, None)
+        self._offered = None
+        self._offer()
+
+    def _lay_aside(self) -> None:
+        """Hold what stands in the entries for when their test is shown again."""
+        if self._offered is None:
+            return
+        typed = self.tries.typed
+        if typed:
+            self._drafts[self._offered] = Draft(typed, self.side.currentData(), self.note.text())
+        else:
+            self._drafts.pop(self._offered, None)
+
     def _turn_to_video(self, _on: bool = False) -> None:
         self._form.setRowVisible(self.rate, self.video.isChecked())
         self._offer()
         self._weigh()
 
     def _offer(self) -> None:
+        """Offer empty entries, or those that were laid aside of the same test."""
         test = self._test
         if test is None:
             return
+        self._lay_aside()
+        self._offered = None
+        self._offer_empty(test)
+        self._offered = test.key, self.video.isChecked()
+        draft = self._drafts.get(self._offered)
+        if draft is not None:
+            self.tries.put(draft.typed)
+            self.side.setCurrentIndex(self.side.findData(draft.side))
+            self.note.setText(draft.note)
+
+    def _offer_empty(self, test: FieldTest) -> None:
         if self._by_stance:
             captions = [*(tr(part.name) for part in test.parts), tr(SUM_ALONE)]
             self.tries.offer(len(captions), "", captions, across=OF_STANCES)
             return
         hint = tr("frames") if self.video.isChecked() else _unit_hint(test)
-        single = not test.parts and not self.video.isChecked()
-        across = A_ROW if single or test.tries > A_ROW else OF_STANCES
-        self.tries.offer(test.tries, hint, across=across, single=single)
+        numbers = 0 if self.video.isChecked() else max(len(test.parts), 1)
+        across = A_ROW if numbers == 1 or test.tries > A_ROW else OF_STANCES
+        self.tries.offer(test.tries, hint, across=across, numbers=numbers)
 
     def _tried(self, typed: str) -> Try:
         assert self._test is not None  # noqa: S101 - told by the callers
@@ -203,7 +256,7 @@ class TestForm(Card):
         assert self._test is not None  # noqa: S101 - told by the callers
         typed = self.tries.typed
         if not self._by_stance:
-            return [(place, self._tried(words)) for place, words in typed]
+            return [(place, self._tried(word)) for place, word in typed]
         stances, alone = (
             typed[: len(self._test.parts)],
             [word for place, word in typed if place == len(self._test.parts)],
@@ -303,6 +356,11 @@ def _wanted(test: FieldTest, *, video: bool) -> list[str]:
     if test.parts:
         return [tr(PARTS_OR_ONE if test.direct else PARTS_WANTED).format(parts=parts_words(test))]
     return []
+
+
+def _entered_with(test: FieldTest) -> list[FieldTest]:
+    """The tests that the same numbers are entered for, where they can be entered by these alone."""
+    return [test] if test.direct else [each for each in CATALOGUE if each.parts == test.parts]
 
 
 def _unit_hint(test: FieldTest) -> str:

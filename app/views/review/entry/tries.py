@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import dataclass
-from decimal import Decimal, InvalidOperation
+from decimal import Decimal
 
 from app.analysis.balance import MOST_ERRORS
 from app.analysis.tests_kinds import NO_UNIT, FieldTest, Part
@@ -12,6 +12,8 @@ from app.views.translation import message, tr
 
 FIGURES = 4
 NO_NUMBER = message("“{typed}” is no number. Enter one from {least} to {most}, such as {such}.")
+TWO_WAYS = message("{typed} can be read as {one} and as {other}. Enter one of these.")
+NOTHING_COUNTED = message("Nothing was counted. Leave the try empty.")
 OUT_OF_BOUNDS = message("{typed} lies outside of this test. Enter a number from {least} to {most}.")
 NO_ENTRY = message("Enter at least one try.")
 PARTS_WANTED = message("Enter {parts}, in this order with a space between them.")
@@ -19,6 +21,8 @@ PARTS_OR_ONE = message("Enter {parts}, in this order with a space between them, 
 WHOLE_WANTED = message("{typed} is counted in whole numbers.")
 NOT_HELD = re.compile(r"[-–—]")
 NOT_HELD_NOTE = message("A dash is a stance that could not be held: ten errors.")
+NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d{0,6})?|[.,]\d{1,6})")
+THOUSANDS = re.compile(r"\+?[1-9]\d{0,2}[.,]\d{3}")
 BETWEEN = re.compile(r"\s*[;x×*]\s*|\s+")
 
 
@@ -55,6 +59,10 @@ class _Bounds:
     most: float
     unit: str
     whole: bool = False
+
+    def hold(self, number: Decimal) -> bool:
+        """Whether a number lies within."""
+        return Decimal(str(self.least)) <= number <= Decimal(str(self.most))
 
     @property
     def words(self) -> dict[str, str]:
@@ -94,6 +102,8 @@ def parts_try(test: FieldTest, pieces: list[str]) -> Try:
         written.append(Written(part.key, found, part.unit))
     values = [float(each.value) for each in written]
     value = test.value_of(values)
+    if value is None and not any(values):
+        return Try(problem=Said(NOTHING_COUNTED))
     shown = None if value is None else as_decimals(value)
     return Try(tuple(written), shown, None, told_of_parts(test, values), remark=", ".join(remarks))
 
@@ -128,14 +138,15 @@ def as_decimals(value: float) -> str:
 
 
 def _number(typed: str, bounds: _Bounds) -> str | Said:
-    text = typed.strip().replace(",", ".")
-    told = {"typed": typed.strip(), **bounds.words}
-    try:
-        number = Decimal(text)
-    except InvalidOperation:
+    text = typed.strip()
+    told = {"typed": text, **bounds.words}
+    if not NUMBER.fullmatch(text):
         return Said(NO_NUMBER, told)
-    if not number.is_finite():
-        return Said(NO_NUMBER, told)
-    if not Decimal(str(bounds.least)) <= number <= Decimal(str(bounds.most)):
+    number = Decimal(text.replace(",", "."))
+    if THOUSANDS.fullmatch(text) and bounds.hold(number) and bounds.hold(number * 1000):
+        # Four decimals, because with three the number could be read in two ways again.
+        one = f"{number:.4f}" if number % Decimal("0.01") else f"{number.normalize():f}"
+        return Said(TWO_WAYS, {"typed": text, "one": one, "other": f"{number * 1000:.0f}"})
+    if not bounds.hold(number):
         return Said(OUT_OF_BOUNDS, told)
-    return f"{number:f}"
+    return f"{abs(number) if number == 0 else number:f}"

@@ -15,8 +15,7 @@ MOST, A_ROW = 10, 5
 class TriesRow(QWidget):
     """So many entries, some in a row. `done` is told after Return in the last, `changed` at every letter.
 
-    Several numbers put into one entry at once, as from a sheet, go on into the entries after it where each
-    takes a single number.
+    The numbers of several tries put into one entry at once, as from a sheet, go on into the entries after it.
     """
 
     done = Signal()
@@ -26,7 +25,7 @@ class TriesRow(QWidget):
         super().__init__(parent)
         self.entries = [QLineEdit() for _ in range(MOST)]
         self._captions = [QLabel() for _ in range(MOST)]
-        self._single = True
+        self._numbers = 1
         self._spreading = False
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
@@ -48,14 +47,19 @@ class TriesRow(QWidget):
             if not entry.isHidden() and entry.text().strip()
         )
 
+    def put(self, typed: Sequence[tuple[int, str]]) -> None:
+        """Let entries hold what was typed before, by their places."""
+        for place, words in typed:
+            self.entries[place].setText(words)
+
     def offer(
-        self, count: int, hint: str, captions: Sequence[str] = (), *, across: int = A_ROW, single: bool = True
+        self, count: int, hint: str, captions: Sequence[str] = (), *, across: int = A_ROW, numbers: int = 1
     ) -> None:
         """Offer so many empty entries with a hint in each, `across` in a row, called as `captions` say.
 
-        `single` says that each takes one number.
+        `numbers` says how many each takes, 0 that it is not told.
         """
-        self._single = single
+        self._numbers = numbers
         named = captions or [tr("Try {n}").format(n=number + 1) for number in range(MOST)]
         for number, (entry, caption) in enumerate(zip(self.entries, self._captions, strict=True)):
             entry.clear()
@@ -88,8 +92,10 @@ class TriesRow(QWidget):
         if self._spreading:
             return
         pieces = text.split()
-        if self._single and len(pieces) > 1:
-            self._spread(place, pieces)
+        each = self._numbers
+        if each and len(pieces) > each and not len(pieces) % each:
+            tries = range(0, len(pieces), each)
+            self._spread(place, [" ".join(pieces[first : first + each]) for first in tries])
         self.changed.emit()
 
     def _spread(self, place: int, pieces: Sequence[str]) -> None:

@@ -17,13 +17,16 @@ from app.views.review.entry.telling import (
     SLOW,
     SLOW_CONTACTS,
     SQUARE_SHARE,
+    Said,
     told_of_hops,
 )
 from app.views.review.entry.tries import (
     NO_NUMBER,
+    NOTHING_COUNTED,
     OUT_OF_BOUNDS,
     PARTS_OR_ONE,
     PARTS_WANTED,
+    TWO_WAYS,
     WHOLE_WANTED,
     Written,
     typed_part,
@@ -51,19 +54,23 @@ def test_of(key: str) -> FieldTest:
 
 
 test_of.__test__ = False  # type: ignore[attr-defined]
-HOP, DROP, JUMP = test_of("single_hop"), test_of("drop_jump_flight"), test_of("jump_height")
+HOP, TRIPLE = test_of("single_hop"), test_of("triple_hop")
+DROP, JUMP = test_of("drop_jump_flight"), test_of("jump_height")
 MODIFIED, SQUARE = test_of("jump_modified_index"), test_of("jumps_in_square")
 STANCES, SET = test_of("balance_errors"), test_of("one_rep_max_epley")
 
 
 @pytest.mark.parametrize(
-    ("typed", "value"), [("151.5", "151.5"), ("151,5", "151.5"), (" 0 ", "0"), ("400", "400"), ("1e2", "100")]
+    ("typed", "value"),
+    [("151.5", "151.5"), ("151,5", "151.5"), (" 0 ", "0"), ("400", "400"), ("-0", "0"), ("1.5000", "1.5000")],
 )
 def test_a_number_is_kept_with_every_decimal_it_was_typed_with(typed: str, value: str) -> None:
     assert typed_try(HOP, typed).value == value
 
 
-@pytest.mark.parametrize("typed", ["", "far", "1 5", "nan", "inf", "1.2.3"])
+@pytest.mark.parametrize(
+    "typed", ["", "far", "1 5", "nan", "inf", "1.2.3", "1e2", "1_5", "1e-400", "1.0000000"]
+)
 def test_what_is_no_number_is_refused_with_what_would_be_one(typed: str) -> None:
     problem = typed_try(HOP, typed).problem
     assert problem is not None
@@ -71,12 +78,31 @@ def test_what_is_no_number_is_refused_with_what_would_be_one(typed: str) -> None
     assert problem.values["most"] == "400 cm"
 
 
-@pytest.mark.parametrize("typed", ["-1", "400.1", "1e9"])
+@pytest.mark.parametrize("typed", ["-1", "400.1", "1000000000"])
 def test_a_number_outside_of_the_test_is_refused_with_its_bounds(typed: str) -> None:
     problem = typed_try(HOP, typed).problem
     assert problem is not None
     assert problem.text == OUT_OF_BOUNDS
     assert (problem.values["least"], problem.values["most"]) == ("0", "400 cm")
+
+
+@pytest.mark.parametrize(
+    ("typed", "one", "other"),
+    [("1,200", "1.2", "1200"), ("1.150", "1.15", "1150"), ("1.151", "1.1510", "1151")],
+)
+def test_a_number_that_can_be_read_in_two_ways_is_asked_for_again(typed: str, one: str, other: str) -> None:
+    problem = typed_try(TRIPLE, typed).problem
+    assert problem == Said(TWO_WAYS, {"typed": typed, "one": one, "other": other})
+    assert typed_try(TRIPLE, one).value == one
+    assert typed_try(TRIPLE, other).value == other
+    assert typed_try(HOP, typed).value == typed.replace(",", ".")  # 12 m are no single hop
+
+
+def test_a_try_without_a_jump_is_none() -> None:
+    assert typed_try(SQUARE, "0 0").problem == Said(NOTHING_COUNTED)
+    assert typed_try(SQUARE, "0 3").value == "0"
+    assert typed_try(STANCES, "0 0 0 0 0 0").value == "0"
+    assert typed_try(SET, "0 5").problem is not None
 
 
 @given(st.text(max_size=12), st.sampled_from(CATALOGUE))
