@@ -1,80 +1,20 @@
 """Entering tests in Review, by keys, into a real record."""
 
-from collections.abc import Callable, Iterator
-from datetime import UTC, date, datetime
+from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any, cast
 
 import pytest
 import shiboken6
 from PySide6.QtCore import QDate, Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from app import wiring
 from app.analysis.one_rep_max import TEMPO_WORK
-from app.domain.keeping import Result
 from app.domain.plan import Side
-from app.store.database import Database, open_database
-from app.views.lettering import desk_scale, load_fonts
-from app.views.review.entry.correction import A_DAY, A_SIDE, CHOOSE, SAME
-from app.views.review.entry.dialog import TestDialog
-from app.views.review.entry.entering import Entering
+from app.store.database import open_database
 from app.views.review.entry.form import NO_LIFT
-from app.views.review.entry.results import what_words
-from app.views.review.signing import WHO_AND_WHY
-from app.views.theme import LIGHT, Look
-from app.views.worker import RecordKeeper
-
-NOW = datetime(2026, 11, 25, 23, 30, tzinfo=UTC)
-ZONE = "Europe/Berlin"
-TODAY = date(2026, 11, 26)
-"""The day in Berlin at that moment."""
-FONTS = Path(__file__).parents[2] / "resources" / "fonts"
-
-
-class AtOnce:
-    """A keeper that answers on the spot."""
-
-    def __init__(self, database: Database) -> None:
-        self._database = database
-
-    def ask(self, query: Callable[[Database], Any], then: Callable[[Any], None]) -> None:
-        then(query(self._database))
-
-
-class Entry:
-    """The dialog over a window, and the record behind it."""
-
-    def __init__(self, qtbot: QtBot, database: Database) -> None:
-        self.qtbot, self.database, self.refreshed = qtbot, database, 0
-        self.window = QWidget()
-        self.window.resize(1366, 768)
-        qtbot.addWidget(self.window)
-        self.window.show()
-        keeper = cast("RecordKeeper", AtOnce(database))
-        self.entering = Entering(keeper, lambda: (NOW, ZONE), wiring.new_run_id, self._refresh)
-        look = Look(LIGHT, load_fonts(FONTS), desk_scale(1366))
-        self.entering.open("Ines", look, self.window)
-        (self.dialog,) = self.window.findChildren(TestDialog)
-
-    def _refresh(self) -> None:
-        self.refreshed += 1
-
-    @property
-    def results(self) -> list[Result]:
-        found = [held.thing for held in self.database.answers.results_of("Ines")]
-        return sorted(found, key=lambda result: (result.at, result.attempt))
-
-    def type(self, words: str, *, into: QLineEdit | None = None) -> None:
-        where = into or self.dialog.focusWidget()
-        assert where is not None
-        self.qtbot.keyClicks(where, words)
-        self.qtbot.keyClick(where, Qt.Key.Key_Return)
-
-    @property
-    def told(self) -> str:
-        return self.dialog.form.message.text()
+from tests.entering import ZONE, Entry
 
 
 @pytest.fixture
@@ -256,53 +196,6 @@ def test_an_instrument_is_made_once_and_known_by_its_name_from_then_on(entry: En
     assert None not in {result.device_id for result in entry.results}
 
 
-def correct(entry: Entry, field: str, value: str, who: str = "Ruben", why: str = "read it wrongly") -> str:
-    card = entry.dialog.results
-    card.field.setCurrentIndex(card.field.findData(field))
-    card.value.setText(value)
-    card.signing.who.setText(who)
-    card.signing.why.setText(why)
-    card.correct.click()
-    return card.message.text()
-
-
-def test_a_result_is_corrected_with_who_and_why(entry: Entry) -> None:
-    entry.dialog.choose("single_hop")
-    entry.type("151", into=entry.dialog.form.tries.entries[2])
-    assert correct(entry, "value", "152") == CHOOSE
-    entry.dialog.results.table.selectRow(0)
-    assert entry.dialog.results.value.text() == "151"
-    assert correct(entry, "value", "152", why=" ") == WHO_AND_WHY
-    assert correct(entry, "value", "1520").startswith("1520 lies outside of this test.")
-    assert correct(entry, "value", "151") == SAME
-    assert correct(entry, "value", "152,5") == "Corrected. What was recorded stays beside it."
-    assert entry.results[0].value == "152.5"
-    history = entry.database.corrections.history_about(entry.results[0].id)
-    assert [(c.change.who, c.change.why, c.before) for c in history.corrections] == [
-        ("Ruben", "read it wrongly", "151")
-    ]
-    assert entry.refreshed == 2
-    entry.dialog.results.table.selectRow(0)
-    assert entry.dialog.results.results.rows[0].corrected == {"value"}
-
-
-def test_side_day_and_note_are_corrected_too(entry: Entry) -> None:
-    entry.dialog.choose("single_hop")
-    entry.type("151", into=entry.dialog.form.tries.entries[2])
-    for field, wrong, sentence, right in (
-        ("side", "upper", A_SIDE, "Right"),
-        ("at", "yesterday", A_DAY, "2026-11-24"),
-    ):
-        entry.dialog.results.table.selectRow(0)
-        assert correct(entry, field, wrong) == sentence
-        assert correct(entry, field, right).startswith("Corrected.")
-    entry.dialog.results.table.selectRow(0)
-    assert correct(entry, "note", "on grass").startswith("Corrected.")
-    (result,) = entry.results
-    assert (result.side, result.note) == (Side.RIGHT, "on grass")
-    assert result.at == datetime(2026, 11, 23, 23, 30, tzinfo=UTC)
-
-
 def test_a_search_that_finds_nothing_leaves_the_form_alone(entry: Entry) -> None:
     entry.dialog.search.setText("zzz")
     entry.qtbot.keyClick(entry.dialog.search, Qt.Key.Key_Down)
@@ -423,37 +316,3 @@ def test_a_reach_goes_on_to_the_other_side_and_then_to_the_next_direction(entry:
     # (63 + 95 + 92) / (3 x 91) x 100 = 91.6 (worked from Plisky et al. 2006, secondary); 68 - 63 is above 4.
     assert "Reach composite of the right side: 91.6 % of the limb length." in entry.told
     assert "5.0 cm apart" in entry.told
-
-
-def test_a_correction_of_a_result_is_told_and_taken_back(entry: Entry) -> None:
-    entry.dialog.choose("single_hop")
-    entry.type("151", into=entry.dialog.form.tries.entries[2])
-    card = entry.dialog.results
-    card.table.selectRow(0)
-    assert not card.back.isEnabled()
-    assert correct(entry, "value", "152").startswith("Corrected.")
-    assert "Value 151 → 152, Ruben: read it wrongly" in card.past.text()
-    assert card.back.isEnabled()
-    card.back.click()
-    assert card.message.text() == WHO_AND_WHY
-    card.signing.why.setText("it was right")
-    card.back.click()
-    assert card.message.text() == "Taken back."
-    assert entry.results[0].value == "151"
-    assert "152 → 151, Ruben: it was right" in card.past.text()
-    card.field.setCurrentIndex(card.field.findData("note"))
-    card.field.activated.emit(card.field.currentIndex())
-    assert not card.back.isEnabled()
-
-
-def test_a_part_of_a_try_is_corrected_within_its_own_bounds(entry: Entry) -> None:
-    entry.dialog.choose("one_rep_max_epley")
-    entry.dialog.form.lift.setText("Front squat")
-    fill(entry, "80 6")
-    entry.dialog.form.keep.click()
-    card = entry.dialog.results
-    row = next(row for row, held in enumerate(card.results.rows) if held.thing.unit == "reps")
-    assert what_words(card.results.rows[row].thing) == "Front squat, reps"
-    card.table.selectRow(row)
-    assert correct(entry, "value", "6.5") == "6.5 is counted in whole numbers."
-    assert correct(entry, "value", "7").startswith("Corrected.")

@@ -20,7 +20,7 @@ from app.views.review.handout.dialog import WRONG_WAY_ROUND, ReportDialog
 from app.views.review.handout.handing_out import HandingOut, file_name
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
-from tests.gui.test_enter_a_test import AtOnce
+from tests.entering import AtOnce
 
 NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)
 FONTS = Path(__file__).parents[2] / "resources" / "fonts"

@@ -20,8 +20,8 @@ from app.views.review.planning.dialog import NO_REASON, NOBODY, NOTHING_CHOSEN, 
 from app.views.review.planning.planner import Planner
 from app.views.theme import LIGHT, Look
 from app.views.worker import RecordKeeper
+from tests.entering import AtOnce
 from tests.filled import fill, invented_runs
-from tests.gui.test_enter_a_test import AtOnce
 
 NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)
 FONTS = Path(__file__).parents[2] / "resources" / "fonts"
