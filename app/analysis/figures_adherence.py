@@ -67,31 +67,30 @@ def adherence_figures(record: AthleteRecord) -> tuple[Figure, ...]:
 
 def whole_adherence(record: AthleteRecord) -> tuple[Figure, ...]:
     """Sessions, reps and tempo of the whole time, and the reps done beyond."""
-    due = [each for each in record.due if record.first <= each.occurrence.day <= record.last]
-    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
-    whole = kept(each.totals for each in ended(sessions) if each.totals is not None)
-    extra = EXTRA.figure(whole.extra if whole.prescribed else None, whole.prescribed, NONE_PRESCRIBED)
-    return (_sessions(sessions_kept(due)), *_kept(whole, record.tolerance), extra)
+    whole = kept(each.totals for each in ended(record.sessions_within) if each.totals is not None)
+    return (
+        sessions_figure(sessions_kept(record.due_within)),
+        *kept_figures(whole, record.tolerance),
+        extra_figure(whole),
+    )
 
 
 def _figures(record: AthleteRecord) -> Iterator[Figure]:
-    due = [each for each in record.due if record.first <= each.occurrence.day <= record.last]
-    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
     yield from whole_adherence(record)
-    for monday, week in sessions_by_week(due).items():
-        yield _sessions(week, monday.isoformat())
+    for monday, week in sessions_by_week(record.due_within).items():
+        yield sessions_figure(week, monday.isoformat())
     for of, group in _groups(record):
-        yield from _kept(group, record.tolerance, of)
-    parts = [part for each in ended(sessions) for part in each.parts]
+        yield from kept_figures(group, record.tolerance, of)
+    parts = [part for each in ended(record.sessions_within) for part in each.parts]
     stuck = landings_stuck(parts)
     for side, count in stuck.items():
-        yield _stuck(count, side.value)
+        yield stuck_figure(count, f"side: {side.value}")
     if not stuck:
         yield STUCK.figure(None, 0, NO_LANDING)
 
 
 def _groups(record: AthleteRecord) -> Iterator[tuple[str, Kept]]:
-    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
+    sessions = record.sessions_within
     for monday, week in kept_by_week(sessions).items():
         yield monday.isoformat(), week
     for stage, group in kept_by_stage(sessions).items():
@@ -102,18 +101,28 @@ def _groups(record: AthleteRecord) -> Iterator[tuple[str, Kept]]:
         yield f"side: {side.value}", group
 
 
-def _sessions(found: SessionsKept, of: str = "") -> Figure:
+def sessions_figure(found: SessionsKept, of: str = "") -> Figure:
+    """Sessions done of those due, those in no denominator beside; `of` is the week, empty for all."""
     beside = (("excused", found.excused), ("not due yet", found.not_due))
     return SESSIONS.share(("done", found.done), ("due", found.due), NONE_DUE, beside, of)
 
 
-def _kept(found: Kept, tolerance: Tolerance, of: str = "") -> Iterator[Figure]:
+def kept_figures(found: Kept, tolerance: Tolerance, of: str = "") -> tuple[Figure, Figure]:
+    """Reps met of those prescribed, and reps that kept their tempo with what it is judged by."""
     reps = ("reps met", found.met), ("reps prescribed", found.prescribed)
-    yield REPS.share(*reps, NONE_PRESCRIBED, (("extra reps", found.extra),), of)
     tempo = ("reps that kept the tempo", found.tempo_kept), ("reps led to a tempo", found.tempo_known)
     judged = ("tolerance, %", tolerance.percent), ("or, if more, ms", tolerance.ms)
-    yield TEMPO.share(*tempo, NO_TEMPO, judged, of)
+    return (
+        REPS.share(*reps, NONE_PRESCRIBED, (("extra reps", found.extra),), of),
+        TEMPO.share(*tempo, NO_TEMPO, judged, of),
+    )
 
 
-def _stuck(count: CountShare, side: str) -> Figure:
-    return STUCK.share(("stuck", count.good), ("landings", count.n), NO_LANDING, (), f"side: {side}")
+def extra_figure(found: Kept) -> Figure:
+    """Reps beyond those prescribed."""
+    return EXTRA.figure(found.extra if found.prescribed else None, found.prescribed, NONE_PRESCRIBED)
+
+
+def stuck_figure(count: CountShare, of: str) -> Figure:
+    """Landings stuck of all."""
+    return STUCK.share(("stuck", count.good), ("landings", count.n), NO_LANDING, (), of)

@@ -80,7 +80,7 @@ def last_changes(record: AthleteRecord) -> tuple[tuple[Figure, Figure], ...]:
 
 def _weeks(record: AthleteRecord) -> dict[date, _Week]:
     """What is known of each week by its Monday; a week that is known and without a session has nought."""
-    work = work_by_week(each for each in record.sessions if record.first <= each.day <= record.last)
+    work = work_by_week(record.sessions_within)
     found: dict[date, _Week] = {}
     for week in loads_by_week(record):
         done, whole = work.get(week.monday), _whole(record, week.monday)
@@ -97,7 +97,7 @@ def _weeks(record: AthleteRecord) -> dict[date, _Week]:
 def _whole(record: AthleteRecord, monday: date) -> bool:
     """Whether a week is over and all of it is among the days that the record knows of."""
     sunday = monday + timedelta(days=6)
-    within = record.first <= monday and sunday <= record.last and sunday < record.today
+    within = record.covers(monday) and record.covers(sunday) and sunday < record.today
     return within and record.since is not None and record.since <= monday
 
 

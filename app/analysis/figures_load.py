@@ -84,8 +84,7 @@ def _weeks(record: AthleteRecord) -> Iterator[Figure]:
         yield WEEK.figure(week.total, week.days_known, INCOMPLETE, inputs, unknown, of)
         yield MONOTONY.figure(week.monotony, week.days_known, week.reason, inputs, unknown, of)
         yield STRAIN.figure(week.strain, week.days_known, week.reason, _of_strain(week), unknown, of)
-    in_range = (each for each in record.sessions if record.first <= each.day <= record.last)
-    for monday, work in work_by_week(in_range).items():
+    for monday, work in work_by_week(record.sessions_within).items():
         yield from _work(work, monday.isoformat())
 
 

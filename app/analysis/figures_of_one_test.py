@@ -14,7 +14,7 @@ from app.analysis.one_rep_max import estimated_one_rep_max, mayhew, oconner, per
 from app.analysis.reliability import TOO_FEW_PAIRS
 from app.analysis.tests_catalog import field_test, tried_tests
 from app.analysis.tests_kinds import OF_LIFT, FieldTest
-from app.analysis.tests_values import Try, day_tries, day_values
+from app.analysis.tests_values import Try, day_tries, day_values, values_within
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
 
@@ -167,7 +167,7 @@ def _slow(record: AthleteRecord, test: FieldTest) -> Iterator[Figure]:
 
 
 def _landing(record: AthleteRecord, test: FieldTest) -> Figure:
-    values = [each for each in day_values(record.results, test, Side.BOTH) if _within(record, each.day)]
+    values = values_within(record, test, Side.BOTH)
     if not values:
         return LANDING.figure(None, 0, NO_ERRORS_COUNTED)
     last = values[-1]
@@ -195,16 +195,11 @@ def _last_set(record: AthleteRecord, test: FieldTest) -> Figure:
 
 
 def _last_day(record: AthleteRecord, test: FieldTest, side: Side) -> tuple[date | None, tuple[Try, ...]]:
-    days = {day: own for day, own in day_tries(record.results, test, side).items() if _within(record, day)}
+    days = {day: own for day, own in day_tries(record.results, test, side).items() if record.covers(day)}
     return (max(days), days[max(days)]) if days else (None, ())
 
 
 def _last(record: AthleteRecord, key: str, side: Side) -> float | None:
     test = field_test(key)
-    values = day_values(record.results, test, side) if test else ()
-    known = [each.value for each in values if _within(record, each.day)]
-    return known[-1] if known else None
-
-
-def _within(record: AthleteRecord, day: date) -> bool:
-    return record.first <= day <= record.last
+    values = values_within(record, test, side) if test else ()
+    return values[-1].value if values else None

@@ -2,8 +2,9 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from app.analysis.adherence_parts import Kept
 from app.analysis.figure import Figure, Rule
-from app.analysis.figures_adherence import EXTRA, NO_TEMPO, NONE_PRESCRIBED, REPS, TEMPO
+from app.analysis.figures_adherence import extra_figure, kept_figures
 from app.analysis.figures_load import DAY
 from app.analysis.figures_wellbeing import EFFORT, MORNING, NOT_ASKED, NOT_RATED, PAIN, TOTAL
 from app.analysis.load import elapsed_minutes, session_load
@@ -45,21 +46,18 @@ def _effort(closing: Closing) -> Iterator[Figure]:
     yield LOAD.figure(session_load(rpe, minutes), 1, LOAD_UNKNOWN, parts, unknown)
 
 
-def _reps(bouts: Bouts, tolerance: Tolerance) -> Iterator[Figure]:
+def _reps(bouts: Bouts, tolerance: Tolerance) -> tuple[Figure, Figure, Figure]:
     asked = {each.bout: each for each, _ in bouts}
     stands = standing(record for _, record in bouts if record is not None)
     prescribed = sum(each.low for each in asked.values())
     done = {bout: record.reps_done for bout, record in stands.items()}
     met = sum(min(done.get(bout, 0), each.low) for bout, each in asked.items())
     extra = sum(done.values()) - met
-    yield REPS.share(
-        ("reps met", met), ("reps prescribed", prescribed), NONE_PRESCRIBED, (("extra reps", extra),)
-    )
-    yield EXTRA.figure(float(extra) if prescribed else None, prescribed, NONE_PRESCRIBED)
     counts = [tempo_of_dose(asked[bout], record, tolerance) for bout, record in stands.items()]
-    kept, known = sum(each.kept for each in counts), sum(each.known for each in counts)
-    judged = ("tolerance, %", tolerance.percent), ("or, if more, ms", tolerance.ms)
-    yield TEMPO.share(("reps that kept the tempo", kept), ("reps led to a tempo", known), NO_TEMPO, judged)
+    known, kept = sum(each.known for each in counts), sum(each.kept for each in counts)
+    found = Kept(prescribed, met, extra, known, kept)
+    reps, tempo = kept_figures(found, tolerance)
+    return reps, extra_figure(found), tempo
 
 
 def _pain(bouts: Bouts, ratings: Iterable[Rating], readiness: Iterable[Readiness]) -> Iterator[Figure]:

@@ -13,7 +13,7 @@ from app.analysis.reliability import UNKNOWN, trusts_of
 from app.analysis.symmetry import NO_BOTH, NO_ERROR_KNOWN, Symmetry, other_indices, symmetry
 from app.analysis.tests_catalog import tried_tests
 from app.analysis.tests_kinds import FieldTest
-from app.analysis.tests_values import DayValue, day_tries, day_values
+from app.analysis.tests_values import DayValue, day_tries, values_within
 from app.analysis.trend import CAUTION, repeated_medians, trend
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -50,14 +50,9 @@ def figures_of_tests(record: AthleteRecord) -> tuple[Figure, ...]:
     return tuple(found)
 
 
-def _in_range(record: AthleteRecord, test: FieldTest, side: Side) -> tuple[DayValue, ...]:
-    values = day_values(record.results, test, side)
-    return tuple(each for each in values if record.first <= each.day <= record.last)
-
-
 def _of_test(record: AthleteRecord, test: FieldTest, error: float | None) -> Iterator[Figure]:
     for side in (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,):
-        values = _in_range(record, test, side)
+        values = values_within(record, test, side)
         of = f"side: {side.value}" if test.by_side else ""
         yield from _course(test, values, error, of, _why_none(record, test, side))
         yield from _trend(test, values, of)
@@ -68,7 +63,7 @@ def _of_test(record: AthleteRecord, test: FieldTest, error: float | None) -> Ite
 def _why_none(record: AthleteRecord, test: FieldTest, side: Side) -> str:
     """Why a test has no value: there was no try, or none of those sets has an estimate."""
     days = day_tries(record.results, test, side) if test.by_lift and test.parts else {}
-    tried = any(record.first <= day <= record.last for day in days)
+    tried = any(map(record.covers, days))
     return TOO_MANY if tried else NO_RESULT
 
 
@@ -122,8 +117,8 @@ def _trend(test: FieldTest, values: tuple[DayValue, ...], of: str) -> Iterator[F
 
 def _sides(record: AthleteRecord, test: FieldTest, error: float | None) -> Iterator[Figure]:
     """The latest day on which both sides were tested."""
-    left = {each.day: each.value for each in _in_range(record, test, Side.LEFT)}
-    right = {each.day: each.value for each in _in_range(record, test, Side.RIGHT)}
+    left = {each.day: each.value for each in values_within(record, test, Side.LEFT)}
+    right = {each.day: each.value for each in values_within(record, test, Side.RIGHT)}
     both = sorted(left.keys() & right.keys())
     if both:
         found = sides_on_a_day(record.reference, test, error, left[both[-1]], right[both[-1]])

@@ -54,7 +54,7 @@ OWN = Rule(
 
 def wellbeing_figures(record: AthleteRecord) -> tuple[Figure, ...]:
     """Effort, pain, readiness over a record's days; `of` is the day, and the id of the run where of one."""
-    sessions = [each for each in record.sessions if record.first <= each.day <= record.last]
+    sessions = record.sessions_within
     before = pain_before(record)
     found: list[Figure] = []
     for session in sessions:
@@ -73,8 +73,8 @@ def pain_days(record: AthleteRecord) -> tuple[PainDay, ...]:
     """The course of pain over a record's days: those with a session or an answer before training."""
     answers = ((local_day(each), each) for each in sorted(record.readiness, key=lambda each: each.at))
     return pain_course(
-        (each for each in record.sessions if record.first <= each.day <= record.last),
-        ((day, each) for day, each in answers if record.first <= day <= record.last),
+        record.sessions_within,
+        ((day, each) for day, each in answers if record.covers(day)),
     )
 
 

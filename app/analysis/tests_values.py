@@ -12,6 +12,7 @@ from app.analysis.tests_catalog import keys_of
 from app.analysis.tests_kinds import Counts, FieldTest, More
 from app.domain.keeping import Result
 from app.domain.plan import Side
+from app.domain.reviewed import AthleteRecord
 from app.domain.tried import Tried
 
 Group = tuple[bytes, Side, date]
@@ -68,6 +69,11 @@ def day_values(results: Iterable[Result], test: FieldTest, side: Side) -> tuple[
         if value is not None:
             found.append(DayValue(day, value, len(values)))
     return tuple(found)
+
+
+def values_within(record: AthleteRecord, test: FieldTest, side: Side) -> tuple[DayValue, ...]:
+    """As `day_values`, of the record's days alone."""
+    return tuple(each for each in day_values(record.results, test, side) if record.covers(each.day))
 
 
 def day_tries(results: Iterable[Result], test: FieldTest, side: Side) -> dict[date, tuple[Try, ...]]:

@@ -127,8 +127,7 @@ class AthleteRecord:
     baseline. `reference` is the side that limb symmetry is measured against, None where nobody has chosen
     one. `tries` are everybody's first two tries of a day at the tests of this athlete, which tell how far a
     test can be trusted. `exercises` are the last sessions of each exercise and side, those of one together,
-    the latest first. `tolerance` is what tempo was judged
-    by.
+    the latest first. `tolerance` is what tempo was judged by.
     """
 
     athlete: str
@@ -144,3 +143,17 @@ class AthleteRecord:
     exercises: tuple[ExerciseDone, ...] = ()
     tries: tuple[Tried, ...] = ()
     tolerance: Tolerance = DEFAULT_TOLERANCE
+
+    def covers(self, day: date) -> bool:
+        """Whether a day is one of the record's."""
+        return self.first <= day <= self.last
+
+    @property
+    def sessions_within(self) -> tuple[ReviewedSession, ...]:
+        """The sessions of the record's days."""
+        return tuple(each for each in self.sessions if self.covers(each.day))
+
+    @property
+    def due_within(self) -> tuple[DueSession, ...]:
+        """The planned sessions of the record's days."""
+        return tuple(each for each in self.due if self.covers(each.occurrence.day))

@@ -7,7 +7,7 @@ from app.analysis.figures_adherence import REPS, SESSIONS
 from app.analysis.figures_load import CONTACTS
 from app.analysis.figures_load import WEEK as WEEK_LOAD
 from app.analysis.tests_kinds import FieldTest
-from app.analysis.tests_values import day_values
+from app.analysis.tests_values import values_within
 from app.domain.plan import Side
 from app.reports.report_found import Found
 from app.reports.report_parts import Chart, Point, Series
@@ -49,7 +49,7 @@ def contacts_chart(found: Found, say: Words) -> Chart:
 
 def pain_chart(found: Found, say: Words) -> Chart:
     """Pain in each session and on the morning after, 0 to 10; lines between the zones."""
-    sessions = [each for each in found.record.sessions if found.record.first <= each.day <= found.record.last]
+    sessions = found.record.sessions_within
     pain = tuple(Point(each.day.toordinal(), each.pain) for each in sessions)
     after = tuple(Point(each.day.toordinal(), each.pain_next_morning) for each in sessions)
     series = (
@@ -63,12 +63,9 @@ def pain_chart(found: Found, say: Words) -> Chart:
 
 def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
     """What counts of each day of a test, each side by its shape."""
-    record = found.record
     series = []
     for side, mark in SIDES:
-        days = [
-            each for each in day_values(record.results, test, side) if record.first <= each.day <= record.last
-        ]
+        days = values_within(found.record, test, side)
         if days:
             points = tuple(Point(each.day.toordinal(), each.value) for each in days)
             series.append(Series(say(side.value), mark, points))
@@ -80,10 +77,7 @@ def test_chart(found: Found, say: Words, test: FieldTest) -> Chart:
 
 def days_tested(found: Found, test: FieldTest) -> int:
     """On how many days of the time a test was done."""
-    record = found.record
-    sides = (side for side, _ in SIDES)
-    days = {each.day for side in sides for each in day_values(record.results, test, side)}
-    return sum(record.first <= day <= record.last for day in days)
+    return len({each.day for side, _ in SIDES for each in values_within(found.record, test, side)})
 
 
 def _of_weeks(found: Found, say: Words, name: str, title: str, unit: str) -> Chart:

@@ -24,7 +24,7 @@ from app.reports.report_charts import (
 )
 from app.reports.report_found import Found, given
 from app.reports.report_parts import Block, Charts, Heading, Lines, Table
-from app.reports.report_summary import DIFFERENCE, sessions_in, unsettled
+from app.reports.report_summary import DIFFERENCE, unsettled
 from app.reports.report_words import DASH, Words
 
 MOST_WEEKS, MOST_STAGES, MOST_CHARTS, MOST_ROWS = 8, 6, 4, 8
@@ -121,7 +121,7 @@ def progress(found: Found, say: Words) -> tuple[Block, ...]:
 
 def pain(found: Found, say: Words) -> tuple[Block, ...]:
     """How often pain lay in each zone, how mornings after were, and the last readiness."""
-    sessions = sessions_in(found.record)
+    sessions = found.record.sessions_within
     zones = [zone(each.pain) for each in sessions]
     worse, known = unsettled(found.record)
     rows = (

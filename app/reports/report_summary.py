@@ -11,7 +11,7 @@ from app.analysis.reasons_pain import pain_before
 from app.analysis.symmetry import Standing
 from app.analysis.tests_catalog import tried_tests
 from app.domain.readiness import PAIN_LIMIT
-from app.domain.reviewed import AthleteRecord, ReviewedSession
+from app.domain.reviewed import AthleteRecord
 from app.reports.report_found import Found, given
 from app.reports.report_words import Words
 
@@ -21,11 +21,6 @@ DIFFERENCE = "{test}: difference of the sides"
 def summary(found: Found, say: Words) -> tuple[str, ...]:
     """The sentences, each of them whole."""
     return (*_done(found, say), *_load(found, say), *_wellbeing(found, say), *_sides(found, say))
-
-
-def sessions_in(record: AthleteRecord) -> tuple[ReviewedSession, ...]:
-    """The sessions of the time looked at."""
-    return tuple(each for each in record.sessions if record.first <= each.day <= record.last)
 
 
 def differences(found: Found) -> tuple[tuple[str, Figure], ...]:
@@ -41,14 +36,14 @@ def unsettled(record: AthleteRecord) -> tuple[int, int]:
     before = pain_before(record)
     found = [
         morning_after(before.get(each.day), each.pain_next_morning, asked=each.next_morning_asked)
-        for each in sessions_in(record)
+        for each in record.sessions_within
     ]
     return found.count(Morning.NOT_SETTLED), found.count(Morning.NOT_SETTLED) + found.count(Morning.SETTLED)
 
 
 def _done(found: Found, say: Words) -> Iterator[str]:
     sessions, reps, tempo = found.one(SESSIONS.name), found.one(REPS.name), found.one(TEMPO.name)
-    count = len(sessions_in(found.record))
+    count = len(found.record.sessions_within)
     yield say.counted(count, "{n} session is in the record.", "{n} sessions are in the record.")
     if sessions is not None and sessions.value is not None:
         done, excused = given(sessions, "done"), given(sessions, "excused")
@@ -76,7 +71,7 @@ def _load(found: Found, say: Words) -> Iterator[str]:
     else:
         told = say("The load of the last week known in full was {n} AU, of the one known before it {m} AU.")
         yield told.format(n=say.whole(weeks[-1].value), m=say.whole(weeks[-2].value))
-    unrated = sum(each.rpe is None for each in sessions_in(found.record))
+    unrated = sum(each.rpe is None for each in found.record.sessions_within)
     if unrated:
         yield say.counted(
             unrated, "The effort of {n} session is not rated.", "The effort of {n} sessions is not rated."
@@ -84,7 +79,7 @@ def _load(found: Found, say: Words) -> Iterator[str]:
 
 
 def _wellbeing(found: Found, say: Words) -> Iterator[str]:
-    sessions = sessions_in(found.record)
+    sessions = found.record.sessions_within
     highest = found.one(HIGHEST.name)
     if highest is None or highest.value is None:
         yield say("Pain is not known: nobody has answered.")

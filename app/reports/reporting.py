@@ -47,7 +47,7 @@ def content_of(wanted: Report, *, room: bool = True) -> ReportContent:
 
 def notes_within(notes: Iterable[Note], record: AthleteRecord) -> tuple[Note, ...]:
     """The notes of a record's days."""
-    return tuple(note for note in notes if record.first <= _day(note) <= record.last)
+    return tuple(note for note in notes if record.covers(_day(note)))
 
 
 def _day(note: Note) -> date:

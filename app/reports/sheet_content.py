@@ -14,7 +14,6 @@ from app.reports.report_charts import kept_chart, pain_chart
 from app.reports.report_found import Found, given
 from app.reports.report_parts import Block, Charts, Heading, Lines, ReportContent, Table
 from app.reports.report_sections import notes as note_blocks
-from app.reports.report_summary import sessions_in
 from app.reports.report_words import Words
 
 MOST_TESTS, MOST_NOTES = 4, 2
@@ -50,7 +49,7 @@ def sheet_content(
 
 def _done(found: Found, say: Words) -> Iterator[str]:
     sessions, reps, highest = found.one(SESSIONS.name), found.one(REPS.name), found.one(HIGHEST.name)
-    count = len(sessions_in(found.record))
+    count = len(found.record.sessions_within)
     if not count:
         yield say("No session of yours is written down for this time.")
     elif sessions is not None and sessions.value is not None:

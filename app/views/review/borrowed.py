@@ -73,9 +73,6 @@ BORROWED = (
     message(
         "1 where pain on the next morning is no higher than before training, or, that unknown, at most 2"
     ),
-    message("other side / reference side x 100; turned over where less is better"),
-    message("index of the right side, reference left: right / left x 100; turned if less is better"),
-    message("index of the left side, reference right: left / right x 100; turned if less is better"),
     message("Effort of the session"),
     message("rating of the whole session"),
     message("Pain in the session"),
@@ -235,7 +232,14 @@ BORROWED = (
     message("session RPE x minutes, rests included"),
     message("session RPE"),
     message("minutes"),
+    message("reps met"),
+    message("reps prescribed"),
+    message("reps that kept the tempo"),
+    message("reps led to a tempo"),
     message("extra reps"),
+    message("not due yet"),
+    message("stuck"),
+    message("landings"),
     message("due"),
     message("days"),
 )

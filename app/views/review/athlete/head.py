@@ -32,8 +32,7 @@ FIRST_WEEKS = 6
 
 def head_of(record: AthleteRecord, *, pain: bool = True) -> tuple[Figure, ...]:
     """The figures at the top of a record's page; an unknown one says why. Without `pain` none of it."""
-    within = [each for each in record.sessions if record.first <= each.day <= record.last]
-    found = [*whole_adherence(record), highest_pain(within)]
+    found = [*whole_adherence(record), highest_pain(record.sessions_within)]
     found += _latest_loads(record)
     found += latest_readiness_figures(record)
     return head_figures(found, pain=pain)

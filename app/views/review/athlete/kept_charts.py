@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from app.analysis.adherence_parts import Kept, ended, kept, sessions_kept
 from app.analysis.figure import Figure
-from app.analysis.figures_adherence import NO_TEMPO, NONE_DUE, NONE_PRESCRIBED, REPS, SESSIONS, TEMPO
+from app.analysis.figures_adherence import kept_figures, sessions_figure
 from app.domain.reviewed import AthleteRecord
 from app.views.charts.data import ChartData, Panel, Series
 from app.views.review import words
@@ -34,16 +34,7 @@ class Apart:
 def reps_chart(record: AthleteRecord, times: Times) -> Charted:
     """Reps done of those prescribed."""
     weeks = _kept(record, times)
-    figures = [
-        REPS.share(
-            (message("reps met"), week.met),
-            (message("reps prescribed"), week.prescribed),
-            NONE_PRESCRIBED,
-            ((message("extra reps"), week.extra),),
-            bucket.of,
-        )
-        for week, bucket in zip(weeks, times.buckets, strict=True)
-    ]
+    figures = [reps for reps, _ in _figures(record, weeks, times)]
     counted = [words.of(week.met, week.prescribed) if week.prescribed else "" for week in weeks]
     more = tr("reps beyond: {n}")
     beyond = [more.format(n=words.whole(week.extra)) if week.extra else "" for week in weeks]
@@ -55,16 +46,7 @@ def reps_chart(record: AthleteRecord, times: Times) -> Charted:
 def tempo_chart(record: AthleteRecord, times: Times) -> Charted:
     """Reps that kept their tempo of those whose tempo can be judged."""
     weeks = _kept(record, times)
-    figures = [
-        TEMPO.share(
-            (message("reps that kept the tempo"), week.tempo_kept),
-            (message("reps led to a tempo"), week.tempo_known),
-            NO_TEMPO,
-            (),
-            bucket.of,
-        )
-        for week, bucket in zip(weeks, times.buckets, strict=True)
-    ]
+    figures = [tempo for _, tempo in _figures(record, weeks, times)]
     counted = [words.of(week.tempo_kept, week.tempo_known) if week.tempo_known else "" for week in weeks]
     return _charted(tr("Tempo kept"), times, figures, (counted,), NO_TEMPO_YET)
 
@@ -73,22 +55,19 @@ def sessions_chart(record: AthleteRecord, times: Times) -> Charted:
     """Sessions done of those that were due."""
     due = gathered(record.due, (each.occurrence.day for each in record.due), times.buckets)
     weeks = [sessions_kept(each) for each in due]
-    figures = [
-        SESSIONS.share(
-            ("done", week.done),
-            ("due", week.due),
-            NONE_DUE,
-            (("excused", week.excused), (message("not due yet"), week.not_due)),
-            bucket.of,
-        )
-        for week, bucket in zip(weeks, times.buckets, strict=True)
-    ]
+    figures = [sessions_figure(week, bucket.of) for week, bucket in zip(weeks, times.buckets, strict=True)]
     counted = [words.of(week.done, week.due) if week.due else "" for week in weeks]
     left_out = tr("excused: {n}")
     excused = [left_out.format(n=week.excused) if week.excused else "" for week in weeks]
     total = sum(week.excused for week in weeks)
     apart = Apart(tr("Excused"), [week.excused for week in weeks], left_out.format(n=total))
     return _charted(tr("Sessions done of due"), times, figures, (counted, excused), NO_DUE, apart)
+
+
+def _figures(record: AthleteRecord, weeks: Sequence[Kept], times: Times) -> list[tuple[Figure, Figure]]:
+    """Reps and tempo of each week or month."""
+    pairs = zip(weeks, times.buckets, strict=True)
+    return [kept_figures(week, record.tolerance, bucket.of) for week, bucket in pairs]
 
 
 def _kept(record: AthleteRecord, times: Times) -> list[Kept]:

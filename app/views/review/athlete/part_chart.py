@@ -1,13 +1,14 @@
 """Reps, tempo and landings by stage, exercise or side: three shares with intervals, never one number."""
 
-from collections.abc import Callable, Hashable, Iterable
+from collections.abc import Callable, Hashable, Iterable, Sequence
 from enum import Enum
 
-from app.analysis.adherence_parts import Kept, ended, kept
+from app.analysis.adherence_parts import ended, kept
 from app.analysis.balance import CountShare, landings_stuck
 from app.analysis.figure import Figure
-from app.analysis.figures_adherence import NO_LANDING, NO_TEMPO, NONE_PRESCRIBED, REPS, STUCK, TEMPO
+from app.analysis.figures_adherence import kept_figures, stuck_figure
 from app.domain.reviewed import AthleteRecord, PartTotals
+from app.domain.tolerance import Tolerance
 from app.views.charts.chart import LEAST_PLACES
 from app.views.charts.data import ChartData, Mark, Panel, Series
 from app.views.review import words
@@ -38,6 +39,11 @@ _KEYS: dict[Part, tuple[str, Callable[[PartTotals], Hashable]]] = {
     Part.EXERCISE: ("exercise", lambda part: part.exercise),
     Part.SIDE: ("side", lambda part: part.side),
 }
+HEADINGS = {
+    Part.STAGE: message("Stage"),
+    Part.EXERCISE: message("Exercise"),
+    Part.SIDE: message("Side"),
+}
 
 
 def part_chart(record: AthleteRecord, by: Part) -> Charted:
@@ -45,7 +51,7 @@ def part_chart(record: AthleteRecord, by: Part) -> Charted:
     groups = _groups(record, by)
     called, _ = _KEYS[by]
     names = tuple(tr(name) if by is Part.SIDE else name for name in groups)
-    figures = [_figures(f"{called}: {name}", parts) for name, parts in groups.items()]
+    figures = [_figures(f"{called}: {name}", parts, record.tolerance) for name, parts in groups.items()]
     columns = [[each[place] for each in figures] for place in range(3)]
     titles = (tr("Reps done"), tr("Tempo kept"), tr("Landings stuck"))
     at = _spread(len(names))
@@ -78,45 +84,19 @@ def part_chart(record: AthleteRecord, by: Part) -> Charted:
     return Charted(tr(HEADING), data, tuple(figures))
 
 
-HEADINGS = {
-    Part.STAGE: message("Stage"),
-    Part.EXERCISE: message("Exercise"),
-    Part.SIDE: message("Side"),
-}
-
-
 def _groups(record: AthleteRecord, by: Part) -> dict[str, list[PartTotals]]:
     """The parts of the sessions that ended, by group, in the order in which groups first came."""
     found: dict[str, list[PartTotals]] = {}
     _, key = _KEYS[by]
-    for session in ended(record.sessions):
-        if record.first <= session.day <= record.last:
-            for part in session.parts:
-                found.setdefault(str(key(part)), []).append(part)
+    for session in ended(record.sessions_within):
+        for part in session.parts:
+            found.setdefault(str(key(part)), []).append(part)
     return found
 
 
-def _figures(of: str, parts: Iterable[PartTotals]) -> tuple[Figure, Figure, Figure]:
-    mine = tuple(parts)
-    whole: Kept = kept(part.totals for part in mine)
-    stuck = _together(landings_stuck(mine).values())
-    return (
-        REPS.share(
-            (message("reps met"), whole.met),
-            (message("reps prescribed"), whole.prescribed),
-            NONE_PRESCRIBED,
-            ((message("extra reps"), whole.extra),),
-            of,
-        ),
-        TEMPO.share(
-            (message("reps that kept the tempo"), whole.tempo_kept),
-            (message("reps led to a tempo"), whole.tempo_known),
-            NO_TEMPO,
-            (),
-            of,
-        ),
-        STUCK.share((message("stuck"), stuck.good), (message("landings"), stuck.n), NO_LANDING, (), of),
-    )
+def _figures(of: str, parts: Sequence[PartTotals], tolerance: Tolerance) -> tuple[Figure, Figure, Figure]:
+    reps, tempo = kept_figures(kept(part.totals for part in parts), tolerance, of)
+    return reps, tempo, stuck_figure(_together(landings_stuck(parts).values()), of)
 
 
 def _together(counts: Iterable[CountShare]) -> CountShare:

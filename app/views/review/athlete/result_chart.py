@@ -10,7 +10,7 @@ from app.analysis.figures_of_one_test import figures_about
 from app.analysis.figures_tests import figures_of_tests
 from app.analysis.tests_catalog import tried_tests
 from app.analysis.tests_kinds import FieldTest
-from app.analysis.tests_values import DayValue, day_values
+from app.analysis.tests_values import DayValue, values_within
 from app.analysis.trend import trend
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
@@ -97,12 +97,7 @@ def _data(
 
 def _values(record: AthleteRecord, test: FieldTest) -> dict[Side, tuple[DayValue, ...]]:
     sides = (Side.LEFT, Side.RIGHT) if test.by_side else (Side.BOTH,)
-    return {
-        side: tuple(
-            each for each in day_values(record.results, test, side) if record.first <= each.day <= record.last
-        )
-        for side in sides
-    }
+    return {side: values_within(record, test, side) for side in sides}
 
 
 def series_of(side: Side, values: Sequence[float | None], test: FieldTest, around: float | None) -> Series:

@@ -25,7 +25,7 @@ NONE_YET = message("No session in this time.")
 
 def session_chart(record: AthleteRecord, *, pain: bool = True) -> Charted:
     """RPE above, pain below: highest in the session and on the morning after. Without `pain` none of it."""
-    sessions = in_order(each for each in record.sessions if record.first <= each.day <= record.last)
+    sessions = in_order(record.sessions_within)
     names = [weekday_words(each.day) for each in sessions]
     efforts = [None if each.rpe is None else float(each.rpe) for each in sessions]
     effort = Series(

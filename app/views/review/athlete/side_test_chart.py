@@ -6,7 +6,7 @@ from datetime import date
 from app.analysis.figures_tests import figures_of_sides, sides_on_a_day
 from app.analysis.symmetry import Standing, Symmetry
 from app.analysis.tests_kinds import FieldTest
-from app.analysis.tests_values import day_values
+from app.analysis.tests_values import values_within
 from app.domain.plan import Side
 from app.domain.reviewed import AthleteRecord
 from app.views.charts.data import ChartData, Panel
@@ -99,8 +99,7 @@ def side_test_chart(record: AthleteRecord, test: FieldTest, errors: Mapping[str,
 
 
 def _by_day(record: AthleteRecord, test: FieldTest, side: Side) -> dict[date, float]:
-    values = day_values(record.results, test, side)
-    return {each.day: each.value for each in values if record.first <= each.day <= record.last}
+    return {each.day: each.value for each in values_within(record, test, side)}
 
 
 def _compared(found: Symmetry) -> str:
